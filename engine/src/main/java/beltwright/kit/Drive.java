@@ -1,0 +1,35 @@
+package beltwright.kit;
+
+import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Motor;
+import beltwright.part.Mount;
+import beltwright.part.Screw;
+import beltwright.part.Washer;
+import beltwright.part.WheelPulley;
+
+/// One driven side: motor, mount, pulleys, belt, and the wheel end that it turns.
+public record Drive(
+        Side side,
+        Mount mount,
+        Screw clampScrew,
+        Motor motor,
+        Screw motorScrew,
+        Washer motorWasher,
+        DrivePulley drivePulley,
+        Screw setScrew,
+        Belt belt,
+        WheelPulley wheelPulley,
+        Screw pulleyScrew,
+        Placement placement,
+        WheelEnd end) {
+
+    /// {@return wheel teeth over motor teeth: how much slower the wheel turns}
+    public double ratio() {
+        return (double) wheelPulley.rim().teeth() / drivePulley.rim().teeth();
+    }
+
+    public SeatName seat(Role role) {
+        return new SeatName(side, role);
+    }
+}

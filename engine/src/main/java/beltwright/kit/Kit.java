@@ -1,0 +1,217 @@
+package beltwright.kit;
+
+import beltwright.part.BatteryPack;
+import beltwright.part.Bearing;
+import beltwright.part.Belt;
+import beltwright.part.Controller;
+import beltwright.part.DrivePulley;
+import beltwright.part.Hanger;
+import beltwright.part.Motor;
+import beltwright.part.Mount;
+import beltwright.part.Nut;
+import beltwright.part.Part;
+import beltwright.part.Screw;
+import beltwright.part.Sleeve;
+import beltwright.part.Washer;
+import beltwright.part.Wheel;
+import beltwright.part.WheelPulley;
+import beltwright.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/// A kit resolved: every seat holds a part of the right kind, every joint names seats that exist. What does not fit is
+/// a finding, not a refusal.
+public record Kit(
+        KitDraft draft,
+        SortedMap<SeatName, Seat> seats,
+        List<Joint> joints,
+        Hanger hanger,
+        BatteryPack pack,
+        Controller controller,
+        List<WheelEnd> ends,
+        List<Drive> drives,
+        Task task) {
+
+    public Kit {
+        seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
+        joints = List.copyOf(joints);
+        ends = List.copyOf(ends);
+        drives = List.copyOf(drives);
+    }
+
+    public String id() {
+        return draft.id();
+    }
+
+    /// Puts parts into the seats of a draft.
+    ///
+    /// @param shelf finds a part by id, or refuses
+    /// @throws Refusal for the first thing that keeps this from being a kit at all
+    public static Kit resolve(KitDraft draft, Function<String, Part> shelf) {
+        try {
+            return new Resolution(draft, shelf).kit();
+        } catch (Refusal r) {
+            throw r.within("kit " + draft.id());
+        }
+    }
+
+    /// One pass over a draft; refuses on structure only.
+    private static final class Resolution {
+        private final KitDraft draft;
+        private final SortedMap<SeatName, Seat> seats = new TreeMap<>();
+
+        Resolution(KitDraft draft, Function<String, Part> shelf) {
+            this.draft = draft;
+            draft.seats().forEach((name, filling) -> seats.put(name, filled(name, filling, shelf)));
+        }
+
+        private static Seat filled(SeatName name, KitDraft.Filling filling, Function<String, Part> shelf) {
+            Part part;
+            try {
+                part = shelf.apply(filling.part());
+            } catch (Refusal r) {
+                throw r.within("seats." + name);
+            }
+            if (!name.role().type().isInstance(part)) {
+                throw new Refusal(
+                        "seats." + name,
+                        "'" + part.id() + "' is a " + part.kind(),
+                        "a " + beltwright.part.Kinds.of(name.role().type()).words(),
+                        "put a part of that kind into this seat");
+            }
+            return new Seat(name, part, filling.count(), filling.fromRider());
+        }
+
+        Kit kit() {
+            var joints = new ArrayList<>(draft.joints().values());
+            joints.sort(java.util.Comparator.comparing(Joint::name));
+            for (var joint : joints) {
+                for (var seat : joint.of()) {
+                    known(joint, seat);
+                }
+                for (var seat : joint.with()) {
+                    known(joint, seat);
+                }
+            }
+            var ends = new ArrayList<WheelEnd>();
+            var drives = new ArrayList<Drive>();
+            for (var side : Side.values()) {
+                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR));
+                if (driven || seats.containsKey(new SeatName(side, Role.WHEEL))) {
+                    ends.add(end(side));
+                }
+                if (driven) {
+                    drives.add(drive(side, ends.getLast()));
+                }
+            }
+            if (drives.isEmpty()) {
+                throw new Refusal(
+                        "seats", "no side has a motor", "a 'left motor' or a 'right motor'", "fill one of these seats");
+            }
+            return new Kit(
+                    draft,
+                    seats,
+                    joints,
+                    part(null, Role.HANGER, Hanger.class),
+                    part(null, Role.BATTERY_PACK, BatteryPack.class),
+                    part(null, Role.CONTROLLER, Controller.class),
+                    ends,
+                    drives,
+                    draft.task());
+        }
+
+        private void known(Joint joint, SeatName seat) {
+            if (!seats.containsKey(seat)) {
+                throw new Refusal(
+                        "joints." + joint.name(),
+                        "'" + seat + "' is not a seat of this kit",
+                        String.join(
+                                ", ",
+                                seats.keySet().stream().map(SeatName::toString).toList()),
+                        "add the seat, or take it out of the joint");
+            }
+        }
+
+        private WheelEnd end(Side side) {
+            return new WheelEnd(
+                    side,
+                    part(side, Role.WHEEL, Wheel.class),
+                    part(side, Role.INNER_BEARING, Bearing.class),
+                    part(side, Role.OUTER_BEARING, Bearing.class),
+                    part(side, Role.CORE_SPACER, Sleeve.class),
+                    part(side, Role.INNER_RING, Sleeve.class),
+                    part(side, Role.OUTER_RING, Sleeve.class),
+                    part(side, Role.AXLE_NUT, Nut.class));
+        }
+
+        private Drive drive(Side side, WheelEnd end) {
+            var placement = draft.placements().get(side);
+            if (placement == null) {
+                throw new Refusal(
+                        "placements." + side,
+                        "missing",
+                        "motor, aboveAxleDeg, plateInsetMm, pulleyStandoffMm",
+                        "say where the " + side + " motor sits");
+            }
+            return new Drive(
+                    side,
+                    part(side, Role.MOUNT, Mount.class),
+                    part(side, Role.CLAMP_SCREWS, Screw.class),
+                    part(side, Role.MOTOR, Motor.class),
+                    part(side, Role.MOTOR_SCREWS, Screw.class),
+                    part(side, Role.MOTOR_WASHERS, Washer.class),
+                    part(side, Role.DRIVE_PULLEY, DrivePulley.class),
+                    part(side, Role.SET_SCREWS, Screw.class),
+                    part(side, Role.BELT, Belt.class),
+                    part(side, Role.WHEEL_PULLEY, WheelPulley.class),
+                    part(side, Role.PULLEY_SCREWS, Screw.class),
+                    placement,
+                    end);
+        }
+
+        private <P extends Part> P part(@org.jspecify.annotations.Nullable Side side, Role role, Class<P> type) {
+            var name = new SeatName(side, role);
+            var seat = seats.get(name);
+            if (seat == null) {
+                throw new Refusal(
+                        "seats." + name,
+                        "empty",
+                        "a part of kind "
+                                + beltwright.part.Kinds.of(role.type()).words(),
+                        "fill this seat");
+            }
+            return type.cast(seat.part());
+        }
+    }
+
+    /// {@return this kit's seats that no joint holds}
+    public List<Seat> loose() {
+        return seats.values().stream()
+                .filter(s -> joints.stream().noneMatch(j -> j.joins(s.name())))
+                .toList();
+    }
+
+    public Seat seat(SeatName name) {
+        var seat = seats.get(name);
+        if (seat == null) {
+            throw new Refusal(
+                    "seats." + name,
+                    "no such seat in kit " + id(),
+                    seats.keySet().toString(),
+                    "add the seat");
+        }
+        return seat;
+    }
+
+    /// {@return the parts of this kit by id, each once}
+    public Map<String, Part> parts() {
+        var parts = new TreeMap<String, Part>();
+        seats.values().forEach(s -> parts.put(s.part().id(), s.part()));
+        return parts;
+    }
+}

@@ -1,0 +1,25 @@
+package beltwright.part;
+
+import beltwright.quantity.Dimension;
+
+/// A toothed belt. Its pitch length is teeth times pitch plus what this belt deviates.
+public record Belt(
+        Label label,
+        BeltProfile profile,
+
+        @Field(value = "number of teeth", min = 20, max = 400)
+        int teeth,
+
+        @Field(value = "width", min = 3, max = 60) Dimension widthMm,
+
+        @Field(value = "pitch length minus teeth times pitch", min = -5, max = 5)
+        Dimension lengthDeviationMm,
+
+        @Field(value = "mass per metre of this width", min = 1, max = 500)
+        Dimension massGPerM)
+        implements Part {
+    /// {@return nominal pitch length (mm)}
+    public double lengthMm() {
+        return teeth * profile.pitchMm() + lengthDeviationMm.nominal();
+    }
+}

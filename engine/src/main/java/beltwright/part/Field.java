@@ -1,0 +1,18 @@
+package beltwright.part;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/// What a field of a part means and which values can be true of a real one; forms, import and errors read it.
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.RECORD_COMPONENT)
+public @interface Field {
+    /// {@return what is measured, and from where to where}
+    String value();
+
+    double min() default 0;
+
+    double max() default 1000;
+}

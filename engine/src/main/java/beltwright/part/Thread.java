@@ -1,0 +1,69 @@
+package beltwright.part;
+
+/// ISO metric coarse threads and what the standards hang on each size.
+///
+/// - Pitch: ISO 261/262. Pitch and minor diameters follow from it (ISO 724). Stress area: ISO 898-1.
+/// - Clearance hole (medium) and tap drill: ISO 273 as carried by a general-purpose modelling package.
+/// - Hexagon, socket and head sizes: ISO 4032, 4762, 7380-1, 10642, 4026, transcribed from memory and compared in the
+///   tests with a general-purpose parts library.
+public enum Thread {
+    M3(3, 0.5, 3.4, 2.5, 5.5),
+    M4(4, 0.7, 4.5, 3.3, 7),
+    M5(5, 0.8, 5.5, 4.2, 8),
+    M6(6, 1, 6.6, 5, 10),
+    M8(8, 1.25, 9, 6.8, 13),
+    M10(10, 1.5, 11, 8.5, 16),
+    M12(12, 1.75, 13.5, 10.2, 18);
+
+    private final double majorMm;
+    private final double pitchMm;
+    private final double clearanceHoleMm;
+    private final double tapDrillMm;
+    private final double hexagonMm;
+
+    Thread(double majorMm, double pitchMm, double clearanceHoleMm, double tapDrillMm, double hexagonMm) {
+        this.majorMm = majorMm;
+        this.pitchMm = pitchMm;
+        this.clearanceHoleMm = clearanceHoleMm;
+        this.tapDrillMm = tapDrillMm;
+        this.hexagonMm = hexagonMm;
+    }
+
+    public double majorMm() {
+        return majorMm;
+    }
+
+    public double pitchMm() {
+        return pitchMm;
+    }
+
+    /// {@return medium clearance hole (mm)}
+    public double clearanceHoleMm() {
+        return clearanceHoleMm;
+    }
+
+    public double tapDrillMm() {
+        return tapDrillMm;
+    }
+
+    /// {@return width across flats of the matching hexagon nut (mm)}
+    public double hexagonMm() {
+        return hexagonMm;
+    }
+
+    /// {@return basic pitch diameter d2 = d − 0.649519·p (mm)}
+    public double pitchDiameterMm() {
+        return majorMm - 0.649519 * pitchMm;
+    }
+
+    /// {@return basic minor diameter of the internal thread D1 = d − 1.082532·p (mm)}
+    public double minorDiameterMm() {
+        return majorMm - 1.082532 * pitchMm;
+    }
+
+    /// {@return stress area π/4·(d − 0.938194·p)² (mm²)}
+    public double stressAreaMm2() {
+        double d = majorMm - 0.938194 * pitchMm;
+        return Math.PI / 4 * d * d;
+    }
+}

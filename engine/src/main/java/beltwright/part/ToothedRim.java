@@ -1,0 +1,73 @@
+package beltwright.part;
+
+import beltwright.quantity.Dimension;
+
+/// The toothed rim of a pulley: what meets the belt.
+public record ToothedRim(
+        BeltProfile profile,
+
+        @Field(value = "number of grooves", min = 8, max = 120)
+        int teeth,
+
+        @Field(value = "toothed width between flanges, or over all where there are none", min = 3, max = 60)
+        Dimension faceWidthMm,
+
+        Flanges flanges,
+
+        @Field(value = "outside diameter of the flange", max = 200)
+        Dimension flangeDiameterMm,
+
+        @Field(value = "thickness of one flange", max = 5) Dimension flangeThicknessMm) {
+
+    /// Which sides of the rim have a flange; the motor side is the one that faces away from the wheel.
+    public enum Flanges {
+        NONE("none", 0),
+        MOTOR_SIDE("motor side", 1),
+        WHEEL_SIDE("wheel side", 1),
+        BOTH("both", 2);
+
+        private final String words;
+        private final int count;
+
+        Flanges(String words, int count) {
+            this.words = words;
+            this.count = count;
+        }
+
+        public int count() {
+            return count;
+        }
+
+        public boolean onWheelSide() {
+            return this == BOTH || this == WHEEL_SIDE;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /// {@return the pitch diameter z·p/π (mm)}
+    public double pitchDiameterMm() {
+        return teeth * profile.pitchMm() / Math.PI;
+    }
+
+    /// {@return the outside diameter over the teeth, pitch diameter less twice the pitch line differential (mm)}
+    public double outsideDiameterMm() {
+        return pitchDiameterMm() - 2 * profile.pitchLineDifferentialMm();
+    }
+
+    /// {@return the largest diameter of the pulley with its belt on, at the flange's upper limit (mm)}
+    public double reachDiameterMm() {
+        double belted = outsideDiameterMm() + 2 * (profile.heightMm() - profile.toothHeightMm());
+        return flanges == Flanges.NONE ? belted : Math.max(belted, flangeDiameterMm.upper());
+    }
+
+    /// {@return width of the rim over its flanges, nominal (mm)}
+    public double overallWidthMm() {
+        return flanges == Flanges.NONE
+                ? faceWidthMm.nominal()
+                : faceWidthMm.nominal() + flanges.count() * flangeThicknessMm.nominal();
+    }
+}

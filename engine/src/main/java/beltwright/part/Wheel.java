@@ -1,0 +1,49 @@
+package beltwright.part;
+
+import beltwright.quantity.Dimension;
+
+/// A wheel with a bearing seat on each side of its core. Axially it is measured from the middle of the core spacing.
+public record Wheel(
+        Label label,
+
+        @Field(value = "diameter when new", min = 50, max = 250)
+        Dimension diameterMm,
+
+        @Field(value = "diameter at which it is replaced", min = 40, max = 250)
+        Dimension wornDiameterMm,
+
+        @Field(value = "width over the tread", min = 20, max = 120)
+        Dimension widthMm,
+
+        @Field(value = "middle of the tread, outward from the middle of the core spacing", min = -40, max = 40)
+        Dimension coreOffsetMm,
+
+        @Field(value = "core face that the pulley seats on, inward from the tread edge", min = -10, max = 40)
+        Dimension coreFaceInsetMm,
+
+        @Field(value = "bearing seat diameter", min = 10, max = 40)
+        Dimension bearingSeatMm,
+
+        @Field(value = "bearing seat depth", min = 3, max = 20)
+        Dimension bearingSeatDepthMm,
+
+        @Field(value = "between the shoulders that the two bearings rest on", min = 3, max = 60)
+        Dimension coreSpacingMm,
+
+        @Field(value = "number of openings in the core", max = 24)
+        int openings,
+
+        @Field(value = "width of an opening along its circle", min = 1, max = 40)
+        Dimension openingWidthMm,
+
+        @Field(value = "circle through the middle of the openings", min = 10, max = 120)
+        Dimension openingCircleMm,
+
+        @Field(value = "usable depth of an opening", min = 1, max = 80)
+        Dimension openingDepthMm,
+
+        @Field(value = "core thickness that the pulley screws pass through", max = 80)
+        Dimension screwGripMm,
+
+        String coreMaterial)
+        implements Part {}

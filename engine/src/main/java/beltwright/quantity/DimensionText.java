@@ -1,0 +1,92 @@
+package beltwright.quantity;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/// Reads a dimension as it is written on paper.
+///
+///     63            63 ±0.2        8 h6          22 N7         14 +0.1/-0.3
+///     62..74        190 ±5 %       2.5 in        8,5           unknown
+///
+/// A comma may stand for the decimal point. `in` converts to millimetres. A range `a..b` has its nominal in the middle.
+public final class DimensionText {
+    private static final double MM_PER_INCH = 25.4;
+    private static final String NUMBER = "([+-]?[0-9]+(?:[.,][0-9]+)?|[+-]?[.,][0-9]+)";
+    private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s*\\.\\.\\s*" + NUMBER);
+    private static final Pattern WITH_LIMITS = Pattern.compile(NUMBER + "(?:\\s*(?:(?:±|\\+/-|\\+-)\\s*" + NUMBER
+            + "\\s*(%)?|([+-][0-9.,]+)\\s*/\\s*([+-]?[0-9.,]+)|([A-Za-z]{1,2}[0-9]{1,2})))?");
+    public static final String ALLOWED =
+            "a number with optional limits ('63', '63 ±0.2', '14 +0.1/-0.3', '8 h6', '62..74', '190 ±5 %', '2.5 in') or 'unknown'";
+
+    private DimensionText() {}
+
+    /// @param of what is measured, `part.field`
+    /// @throws Refusal naming the text and what is allowed
+    public static Dimension parse(String of, String typed, Provenance provenance) {
+        var text = typed.strip();
+        if (text.equals("unknown")) {
+            return Dimension.unknown(of, provenance);
+        }
+        var body = text.replace('−', '-');
+        double scale = 1;
+        if (body.endsWith(" in") && Unit.of(of) == Unit.MM) {
+            body = body.substring(0, body.length() - 3).strip();
+            scale = MM_PER_INCH;
+        } else if (body.endsWith(" mm") && Unit.of(of) == Unit.MM) {
+            body = body.substring(0, body.length() - 3).strip();
+        }
+        var range = RANGE.matcher(body);
+        if (range.matches()) {
+            double low = scale * number(range.group(1));
+            double high = scale * number(range.group(2));
+            return make(of, text, (low + high) / 2, low, high, provenance);
+        }
+        var m = WITH_LIMITS.matcher(body);
+        if (!m.matches()) {
+            throw new Refusal(of, "'" + text + "' cannot be read as a dimension", ALLOWED, "correct the text");
+        }
+        double nominal = scale * number(m.group(1));
+        var deviation = deviation(of, m, nominal, scale);
+        return make(of, text, nominal, nominal + deviation.lower(), nominal + deviation.upper(), provenance);
+    }
+
+    private static Tolerance deviation(String of, Matcher m, double nominal, double scale) {
+        if (m.group(2) != null) {
+            double half = number(m.group(2)) * (m.group(3) != null ? Math.abs(nominal) / 100 : scale);
+            return new Tolerance(-half, half);
+        }
+        if (m.group(4) != null) {
+            double a = scale * number(m.group(4));
+            double b = scale * number(m.group(5));
+            return new Tolerance(Math.min(a, b), Math.max(a, b));
+        }
+        if (m.group(6) != null) {
+            try {
+                return Tolerance.iso286(nominal, m.group(6));
+            } catch (Refusal r) {
+                throw new Refusal(of, r.wrong(), r.allowed(), r.mend());
+            }
+        }
+        return new Tolerance(0, 0);
+    }
+
+    private static Dimension make(
+            String of, String text, double nominal, double lower, double upper, Provenance provenance) {
+        if (!(lower <= nominal && nominal <= upper)) {
+            throw new Refusal(
+                    of,
+                    "'" + text + "' has limits that do not enclose the nominal",
+                    "lower limit ≤ nominal ≤ upper limit",
+                    "swap or correct the limits");
+        }
+        return new Dimension(of, text, nominal, lower, upper, provenance);
+    }
+
+    private static double number(String text) {
+        try {
+            return Double.parseDouble(text.replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new Refusal("", "'" + text + "' is not a number", ALLOWED, "correct the text");
+        }
+    }
+}

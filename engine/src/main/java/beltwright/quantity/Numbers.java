@@ -1,0 +1,54 @@
+package beltwright.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/// How a number is written down: plain digits, never an exponent, never more digits than its limits can carry.
+public final class Numbers {
+    private Numbers() {}
+
+    /// {@return the shortest plain text of this value to 10 significant digits}
+    public static String plain(double value) {
+        return significant(value, 10);
+    }
+
+    /// {@return the value rounded to `digits` significant digits, without trailing zeros}
+    public static String significant(double value, int digits) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "unknown" : value > 0 ? "∞" : "−∞";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        return signed(new BigDecimal(value)
+                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros());
+    }
+
+    /// {@return the value with exactly `decimals` places}
+    public static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return significant(value, decimals);
+        }
+        var rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return signed(rounded.signum() == 0 ? rounded.abs() : rounded);
+    }
+
+    /// The value to as many digits as its band allows: one digit finer than the band is wide, three significant digits
+    /// where it has none.
+    public static String within(double value, double lower, double upper) {
+        double band = upper - lower;
+        if (!Double.isFinite(value)) {
+            return significant(value, 3);
+        }
+        int decimals = band > 0
+                ? (int) Math.ceil(1 - Math.log10(band))
+                : (int) Math.ceil(2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-6))));
+        return fixed(value, Math.clamp(decimals, 0, 3));
+    }
+
+    private static String signed(BigDecimal value) {
+        return value.toPlainString().replace('-', '−');
+    }
+}
