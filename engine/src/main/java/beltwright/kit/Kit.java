@@ -6,6 +6,7 @@ import beltwright.part.Belt;
 import beltwright.part.Controller;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
+import beltwright.part.Kinds;
 import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Nut;
@@ -18,11 +19,13 @@ import beltwright.part.WheelPulley;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /// A kit resolved: every seat holds a part of the right kind, every joint names seats that exist. What does not fit is
 /// a finding, not a refusal.
@@ -81,7 +84,7 @@ public record Kit(
                 throw new Refusal(
                         "seats." + name,
                         "'" + part.id() + "' is a " + part.kind(),
-                        "a " + beltwright.part.Kinds.of(name.role().type()).words(),
+                        "a " + Kinds.of(name.role().type()).words(),
                         "put a part of that kind into this seat");
             }
             return new Seat(name, part, filling.count(), filling.fromRider());
@@ -89,7 +92,7 @@ public record Kit(
 
         Kit kit() {
             var joints = new ArrayList<>(draft.joints().values());
-            joints.sort(java.util.Comparator.comparing(Joint::name));
+            joints.sort(Comparator.comparing(Joint::name));
             for (var joint : joints) {
                 for (var seat : joint.of()) {
                     known(joint, seat);
@@ -174,15 +177,14 @@ public record Kit(
                     end);
         }
 
-        private <P extends Part> P part(@org.jspecify.annotations.Nullable Side side, Role role, Class<P> type) {
+        private <P extends Part> P part(@Nullable Side side, Role role, Class<P> type) {
             var name = new SeatName(side, role);
             var seat = seats.get(name);
             if (seat == null) {
                 throw new Refusal(
                         "seats." + name,
                         "empty",
-                        "a part of kind "
-                                + beltwright.part.Kinds.of(role.type()).words(),
+                        "a part of kind " + Kinds.of(role.type()).words(),
                         "fill this seat");
             }
             return type.cast(seat.part());
