@@ -1,0 +1,24 @@
+package beltwright.assembly;
+
+import java.util.List;
+
+/// What is in the box, counted from the joints: one line a part.
+public record Box(List<Item> items) {
+    public Box {
+        items = List.copyOf(items);
+    }
+
+    /// So many pieces of one part, and the seats they are for.
+    ///
+    /// @param massKg mass of all pieces together; NaN where the mass of one is unknown
+    public record Item(
+            String part, String name, String kind, String revision, int count, double massKg, List<String> seats) {
+        public Item {
+            seats = List.copyOf(seats);
+        }
+    }
+
+    public int pieces() {
+        return items.stream().mapToInt(Item::count).sum();
+    }
+}

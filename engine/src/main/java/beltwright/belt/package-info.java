@@ -1,0 +1,7 @@
+/// The belt on its pulleys: pitch-line geometry, mesh, tension, span frequency.
+///
+/// May not live here: where a pulley sits on a board.
+@NullMarked
+package beltwright.belt;
+
+import org.jspecify.annotations.NullMarked;
