@@ -1,0 +1,39 @@
+package beltwright.belt;
+
+/// Belt tension seen from one free span: as a pluck frequency and as a force at a stated deflection.
+///
+///     T = 4·m′·L²·f²       f = √(T/m′)/(2·L)       F = 4·T·δ/L
+///
+/// - Source: string formula and deflection method as in a belt maker's technical manual, worked example on its p. 44.
+/// - Valid: 100 to 1000 Hz; deflection up to a fiftieth of the span.
+/// - Neglects: bending stiffness of the belt, which makes a reading high, so the belt is looser than it sounds.
+public final class SpanTension {
+    /// A habit, not physics: static tension as a share of the worst effective tension. Common practice, no source.
+    public static final double STATIC_SHARE = 0.55;
+
+    private SpanTension() {}
+
+    /// @param tensionN static span tension (N)
+    /// @param massKgM belt mass per length (kg/m)
+    /// @param spanMm free span (mm)
+    /// @return pluck frequency (Hz)
+    public static double frequencyHz(double tensionN, double massKgM, double spanMm) {
+        return Math.sqrt(tensionN / massKgM) / (2 * spanMm / 1000);
+    }
+
+    /// {@return static span tension (N) of a span that sounds at this frequency}
+    public static double tensionN(double frequencyHz, double massKgM, double spanMm) {
+        double spanM = spanMm / 1000;
+        return 4 * massKgM * spanM * spanM * frequencyHz * frequencyHz;
+    }
+
+    /// {@return the force at mid-span (N) that deflects it so far}
+    public static double deflectionForceN(double tensionN, double deflectionMm, double spanMm) {
+        return 4 * tensionN * deflectionMm / spanMm;
+    }
+
+    /// {@return the tension to start with (N) for this worst effective tension}
+    public static double startN(double worstEffectiveN) {
+        return STATIC_SHARE * worstEffectiveN;
+    }
+}
