@@ -11,6 +11,7 @@ import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Nut;
 import beltwright.part.Part;
+import beltwright.part.Reference;
 import beltwright.part.Screw;
 import beltwright.part.Sleeve;
 import beltwright.part.Washer;
@@ -38,7 +39,8 @@ public record Kit(
         Controller controller,
         List<WheelEnd> ends,
         List<Drive> drives,
-        Task task) {
+        Task task,
+        Reference reference) {
 
     public Kit {
         seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
@@ -54,10 +56,11 @@ public record Kit(
     /// Puts parts into the seats of a draft.
     ///
     /// @param shelf finds a part by id, or refuses
+    /// @param reference materials and their sources
     /// @throws Refusal for the first thing that keeps this from being a kit at all
-    public static Kit resolve(KitDraft draft, Function<String, Part> shelf) {
+    public static Kit resolve(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            return new Resolution(draft, shelf).kit();
+            return new Resolution(draft, shelf).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
@@ -90,7 +93,10 @@ public record Kit(
             return new Seat(name, part, filling.count(), filling.fromRider());
         }
 
-        Kit kit() {
+        Kit kit(Reference reference) {
+            for (var seat : seats.values()) {
+                materials(seat, reference);
+            }
             var joints = new ArrayList<>(draft.joints().values());
             joints.sort(Comparator.comparing(Joint::name));
             for (var joint : joints) {
@@ -125,7 +131,26 @@ public record Kit(
                     part(null, Role.CONTROLLER, Controller.class),
                     ends,
                     drives,
-                    draft.task());
+                    draft.task(),
+                    reference);
+        }
+
+        private static void materials(Seat seat, Reference reference) {
+            var material = switch (seat.part()) {
+                case Motor m -> m.threadMaterial();
+                case Mount m -> m.material();
+                case Hanger h -> h.material();
+                case Wheel w -> w.coreMaterial();
+                case WheelPulley p -> p.material();
+                default -> null;
+            };
+            if (material != null) {
+                try {
+                    reference.material(material);
+                } catch (Refusal r) {
+                    throw r.within(seat.part().id());
+                }
+            }
         }
 
         private void known(Joint joint, SeatName seat) {

@@ -1,0 +1,106 @@
+package beltwright.check;
+
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.layout.DrawnDimension;
+import beltwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/// One question asked of a kit.
+///
+/// `measure` gives demand and capacity, bare and fast; `explain` writes the working over the same primitive functions
+/// and must end at the same bits. A test holds every check to that.
+public abstract class Check {
+    private final String slug;
+    private final String name;
+    private final String unit;
+    private final Scope scope;
+    private final String source;
+    private final List<Role> about;
+
+    /// @param slug short name in keys and scripts
+    /// @param name the question as the ladder prints it
+    /// @param unit of demand and capacity; empty for a yes-or-no question
+    /// @param source where formula and required value come from
+    /// @param about the seats it is about
+    protected Check(String slug, String name, String unit, Scope scope, String source, Role... about) {
+        this.slug = slug;
+        this.name = name;
+        this.unit = unit;
+        this.scope = scope;
+        this.source = source;
+        this.about = List.of(about);
+    }
+
+    public final String slug() {
+        return slug;
+    }
+
+    public final String name() {
+        return name;
+    }
+
+    public final String unit() {
+        return unit;
+    }
+
+    public final Scope scope() {
+        return scope;
+    }
+
+    public final String source() {
+        return source;
+    }
+
+    public final String key(Subject s) {
+        return slug + "." + s.word();
+    }
+
+    /// {@return whether there is anything to ask of this subject}
+    public boolean applies(Subject s) {
+        return true;
+    }
+
+    public abstract void measure(Subject s, Reading out);
+
+    /// Writes the working and fills `out` from it.
+    public abstract void explain(Subject s, Working w, Reading out);
+
+    public Verdict verdict(Subject s, Reading r) {
+        return r.verdict();
+    }
+
+    /// {@return the answer in one sentence, only asked for when every number is known}
+    public String says(Subject s, Reading r) {
+        return r.capacityText() + " " + unit + "; " + r.demandText() + " wanted";
+    }
+
+    /// {@return what would put it right, only asked for when the verdict is not `holds`}
+    public abstract String remedy(Subject s, Reading r);
+
+    /// {@return the distances that the drawing shows for this question}
+    public List<DrawnDimension> places(Subject s) {
+        return List.of();
+    }
+
+    /// {@return the seats it is about}
+    public List<SeatName> seats(Subject s) {
+        var seats = new ArrayList<SeatName>();
+        for (var role : about) {
+            if (role.extent() == Role.Extent.KIT) {
+                seats.add(SeatName.of(role));
+            } else if (s.scope() == Scope.KIT) {
+                s.kit().drives().forEach(d -> seats.add(d.seat(role)));
+            } else {
+                seats.add(new SeatName(s.side(), role));
+            }
+        }
+        return seats;
+    }
+
+    /// {@return a length in mm for a remedy, to a tenth}
+    protected static String mm(double value) {
+        return Numbers.fixed(value, 1) + " mm";
+    }
+}

@@ -1,0 +1,22 @@
+package beltwright.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/// Every check there is, in the order a builder meets them. The one place where a check is registered.
+public final class Checks {
+    public static final List<Check> ALL = Stream.of(
+                    BeltChecks.all(),
+                    ShaftChecks.all(),
+                    MountChecks.all(),
+                    ScrewChecks.all(),
+                    ClearanceChecks.all(),
+                    GroundChecks.all(),
+                    LugChecks.all(),
+                    AxleChecks.all(),
+                    List.<Check>of(new HardwareCheck()))
+            .flatMap(List::stream)
+            .toList();
+
+    private Checks() {}
+}

@@ -1,0 +1,110 @@
+package beltwright.check;
+
+import beltwright.kit.Kit;
+import beltwright.kit.SeatName;
+import beltwright.layout.DrawnDimension;
+import beltwright.layout.Layout;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/// Asks a kit every question and stands the answers in a ladder, weakest first.
+public final class Ladder {
+    private static final Comparator<Finding> WEAKEST_FIRST = Comparator.comparing(Finding::verdict)
+            .thenComparing(Finding::marginWorst, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Finding::key);
+
+    private Ladder() {}
+
+    /// Measures everything without a word of explanation; what spreads and searches will call.
+    ///
+    /// @return how many answers fail, cannot be told, are marginal and hold, in the order of [Verdict]
+    public static int[] measure(Kit kit, Layout layout) {
+        var counts = new int[Verdict.values().length];
+        var reading = new Reading();
+        var subjects = Subject.of(kit, layout);
+        for (var check : Checks.ALL) {
+            for (var subject : subjects) {
+                if (check.scope() == subject.scope() && check.applies(subject)) {
+                    check.measure(subject, reading);
+                    counts[check.verdict(subject, reading).ordinal()]++;
+                }
+            }
+        }
+        return counts;
+    }
+
+    /// {@return the findings of a kit with their workings, weakest first}
+    public static List<Finding> findings(Kit kit, Layout layout) {
+        var findings = new ArrayList<Finding>();
+        for (var subject : Subject.of(kit, layout)) {
+            for (var check : Checks.ALL) {
+                if (check.scope() == subject.scope() && check.applies(subject)) {
+                    findings.add(finding(check, subject));
+                }
+            }
+        }
+        findings.sort(WEAKEST_FIRST);
+        return findings;
+    }
+
+    /// {@return the distances that the checks point at in the drawings}
+    public static List<DrawnDimension> places(Kit kit, Layout layout) {
+        var places = new ArrayList<DrawnDimension>();
+        for (var subject : Subject.of(kit, layout)) {
+            for (var check : Checks.ALL) {
+                if (check.scope() == subject.scope() && check.applies(subject)) {
+                    for (var place : check.places(subject)) {
+                        if (!Double.isNaN(place.valueMm())) {
+                            places.add(place);
+                        }
+                    }
+                }
+            }
+        }
+        return places;
+    }
+
+    private static Finding finding(Check check, Subject subject) {
+        var measured = new Reading();
+        check.measure(subject, measured);
+        var working = new Working();
+        var explained = new Reading();
+        check.explain(subject, working, explained);
+        var verdict = check.verdict(subject, measured);
+        boolean told = verdict != Verdict.CANNOT_TELL && measured.known();
+        return new Finding(
+                check.key(subject),
+                check.name(),
+                verdict,
+                measured.demand,
+                measured.capacity,
+                measured.demandWorst,
+                measured.capacityWorst,
+                measured.demandBest,
+                measured.capacityBest,
+                check.unit(),
+                margin(check, measured.capacity, measured.demand),
+                margin(check, measured.capacityWorst, measured.demandWorst),
+                margin(check, measured.capacityBest, measured.demandBest),
+                check.seats(subject).stream().map(SeatName::toString).toList(),
+                List.copyOf(working.needs()),
+                List.copyOf(working.estimates()),
+                told
+                        ? check.says(subject, measured)
+                        : verdict == Verdict.FAILS
+                                ? "cannot be laid out"
+                                : "needs " + String.join(", ", working.needs()),
+                verdict == Verdict.HOLDS
+                        ? ""
+                        : verdict == Verdict.CANNOT_TELL ? "measure it and enter it" : check.remedy(subject, measured),
+                check.source(),
+                working.lines());
+    }
+
+    private static @Nullable Double margin(Check check, double capacity, double demand) {
+        double margin = capacity / demand - 1;
+        return check.unit().isEmpty() || !(demand > 0) || Double.isNaN(margin) ? null : margin;
+    }
+}

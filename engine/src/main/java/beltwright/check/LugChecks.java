@@ -1,0 +1,187 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Role;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Range;
+import java.util.List;
+
+/// Do the drive lugs of the wheel pulley enter the openings of the wheel core?
+final class LugChecks {
+    private static final String HABIT = "common practice, no source";
+
+    private LugChecks() {}
+
+    static List<Check> all() {
+        return List.of(new Count(), new Width(), new Circle(), new Depth(), new BoreClearsRing());
+    }
+
+    /// Every lug finds an opening.
+    static final class Count extends Check {
+        Count() {
+            super("lug-count", "Every lug has an opening", "", Scope.DRIVE, "count", Role.WHEEL_PULLEY, Role.WHEEL);
+        }
+
+        static boolean meet(int lugs, int openings) {
+            return lugs > 0 && openings % lugs == 0;
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(meet(s.drive().wheelPulley().lugs(), s.end().wheel().openings()));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            int lugs = s.drive().wheelPulley().lugs();
+            int openings = s.end().wheel().openings();
+            w.given("n_lugs", s.drive().wheelPulley().id() + ".lugs", lugs, "", "count");
+            w.given("n_openings", s.end().wheel().id() + ".openings", openings, "", "count");
+            out.set(
+                    1,
+                    Range.exact(w.given(
+                            "meet",
+                            "openings are a multiple of lugs (1 yes, 0 no)",
+                            meet(lugs, openings) ? 1 : 0,
+                            "",
+                            "counted")));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().wheelPulley().lugs() + " lugs, " + s.end().wheel().openings() + " openings";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a wheel pulley for a core with " + s.end().wheel().openings() + " openings";
+        }
+    }
+
+    /// A lug slides into its opening without hammering in it.
+    static final class Width extends Fit {
+        Width() {
+            super(
+                    "lug-width",
+                    "Lug in its opening",
+                    Scope.DRIVE,
+                    0.05,
+                    0.8,
+                    "goes in by hand, no knocking on reversal, " + HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.end().wheel().openingWidthMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.drive().wheelPulley().lugWidthMm();
+        }
+    }
+
+    /// Lugs and openings lie on one circle.
+    static final class Circle extends Check {
+        private static final double ALLOWED = 0.5;
+
+        Circle() {
+            super(
+                    "lug-circle",
+                    "Lugs and openings on one circle",
+                    "mm",
+                    Scope.DRIVE,
+                    "radial mismatch; allowed: " + HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        private static Range mismatch(Subject s) {
+            return Range.of(s.drive().wheelPulley().lugCircleMm())
+                    .minus(s.end().wheel().openingCircleMm())
+                    .absolute()
+                    .times(0.5);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(mismatch(s), Range.exact(ALLOWED));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.given("k_lug", s.drive().wheelPulley().lugCircleMm());
+            w.given("k_opening", s.end().wheel().openingCircleMm());
+            var mismatch = mismatch(s);
+            w.line("m", "abs(k_lug − k_opening)/2", mismatch.nominal(), "mm", "each lug off its opening, radially");
+            out.set(mismatch, Range.exact(w.given("m_most", "allowed mismatch", ALLOWED, "mm", HABIT)));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "lugs " + r.demandText() + " mm off; " + r.capacityText() + " allowed";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a wheel pulley with its lugs on a "
+                    + mm(s.end().wheel().openingCircleMm().nominal()) + " circle";
+        }
+    }
+
+    /// A lug does not bottom before the pulley is seated.
+    static final class Depth extends ChainGap {
+        Depth() {
+            super(
+                    "lug-depth",
+                    "Lug clear of the opening's floor",
+                    Scope.DRIVE,
+                    0.5,
+                    HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("t_opening", s.end().wheel().openingDepthMm()),
+                    minus("l_lug", s.drive().wheelPulley().lugLengthMm()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "lugs " + mm(r.demand() - r.capacityWorst()) + " shorter";
+        }
+    }
+
+    /// The pulley turns; the speed ring in its bore stands still.
+    static final class BoreClearsRing extends ChainGap {
+        BoreClearsRing() {
+            super(
+                    "pulley-bore-ring",
+                    "Wheel pulley bore clear of the speed ring",
+                    Scope.DRIVE,
+                    1,
+                    HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.INNER_RING);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("d_bore", s.drive().wheelPulley().boreDiameterMm()),
+                    minus("d_ring", s.end().innerRing().outsideMm()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a bore " + mm(r.demand() - r.capacityWorst()) + " wider";
+        }
+    }
+}

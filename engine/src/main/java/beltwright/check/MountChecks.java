@@ -1,0 +1,320 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Role;
+import beltwright.part.Hanger;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Range;
+import java.util.List;
+
+/// Does the motor bolt to the mount, and the mount to the hanger?
+final class MountChecks {
+    private static final String HABIT = "common practice, no source";
+
+    private MountChecks() {}
+
+    static List<Check> all() {
+        return List.of(
+                new BoltPattern(),
+                new HoleCount(),
+                new Boss(),
+                new WasherCovers(),
+                new WasherHole(),
+                new ClampForm(),
+                new ClampHeight(),
+                new ClampDepth());
+    }
+
+    /// Holes of the motor meet the slots of the plate.
+    static final class BoltPattern extends Check {
+        BoltPattern() {
+            super(
+                    "bolt-pattern",
+                    "Motor holes meet the slots",
+                    "mm",
+                    Scope.DRIVE,
+                    "play of the screw in its slot against the mismatch of the circles",
+                    Role.MOTOR,
+                    Role.MOUNT,
+                    Role.MOTOR_SCREWS);
+        }
+
+        static double play(double slot, double screw) {
+            return (slot - screw) / 2;
+        }
+
+        private static Range play(Subject s) {
+            double d = s.drive().motorScrew().thread().majorMm();
+            var slot = s.drive().mount().slotWidthMm();
+            return new Range(play(slot.lower(), d), play(slot.nominal(), d), play(slot.upper(), d));
+        }
+
+        private static Range mismatch(Subject s) {
+            return Range.of(s.drive().motor().boltCircleMm())
+                    .minus(s.drive().mount().boltCircleMm())
+                    .absolute()
+                    .times(0.5);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(mismatch(s), play(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.given("k1", s.drive().motor().boltCircleMm());
+            w.given("k2", s.drive().mount().boltCircleMm());
+            w.given("b_slot", s.drive().mount().slotWidthMm());
+            w.given(
+                    "d_screw",
+                    "thread " + s.drive().motorScrew().thread(),
+                    s.drive().motorScrew().thread().majorMm(),
+                    "mm",
+                    "ISO 261");
+            var mismatch = mismatch(s);
+            w.line("m", "abs(k1 − k2)/2", mismatch.nominal(), "mm", "each hole off its slot");
+            var play = play(s);
+            w.line("play", "(b_slot − d_screw)/2", play.nominal(), "mm", "each screw in its slot");
+            out.set(mismatch, play);
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "holes " + r.demandText() + " mm off; the slots allow " + r.capacityText();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a mount for a " + mm(s.drive().motor().boltCircleMm().nominal())
+                    + " circle; do not file slots wider";
+        }
+    }
+
+    /// Every slot meets a hole.
+    static final class HoleCount extends Check {
+        HoleCount() {
+            super("bolt-count", "Every slot has a motor hole", "", Scope.DRIVE, "count", Role.MOTOR, Role.MOUNT);
+        }
+
+        static boolean meet(int holes, int slots) {
+            return holes % slots == 0;
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(meet(s.drive().motor().boltHoles(), s.drive().mount().slots()));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.given(
+                    "n_holes",
+                    s.drive().motor().id() + ".boltHoles",
+                    s.drive().motor().boltHoles(),
+                    "",
+                    "count");
+            w.given(
+                    "n_slots",
+                    s.drive().mount().id() + ".slots",
+                    s.drive().mount().slots(),
+                    "",
+                    "count");
+            out.set(
+                    1,
+                    Range.exact(w.given(
+                            "meet",
+                            "holes are a multiple of slots (1 yes, 0 no)",
+                            meet(
+                                            s.drive().motor().boltHoles(),
+                                            s.drive().mount().slots())
+                                    ? 1
+                                    : 0,
+                            "",
+                            "counted")));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().motor().boltHoles() + " holes, "
+                    + s.drive().mount().slots() + " slots";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a mount with " + s.drive().motor().boltHoles() + " slots";
+        }
+    }
+
+    /// The boss of the motor enters the plate's opening.
+    static final class Boss extends ChainGap {
+        Boss() {
+            super("boss-opening", "Motor boss in the plate's opening", Scope.DRIVE, 0.2, HABIT, Role.MOTOR, Role.MOUNT);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("d_opening", s.drive().mount().openingMm()),
+                    minus("d_boss", s.drive().motor().bossDiameterMm()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider";
+        }
+    }
+
+    /// The washer bridges the slot: a head over a slot keeps less than half of its area.
+    static final class WasherCovers extends ChainGap {
+        WasherCovers() {
+            super("washer-covers", "Washer bridges the slot", Scope.DRIVE, 2, HABIT, Role.MOTOR_WASHERS, Role.MOUNT);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("D_washer", s.drive().motorWasher().outsideMm()),
+                    minus("b_slot", s.drive().mount().slotWidthMm()));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "the washer is " + r.capacityText() + " mm wider than the slot; " + r.demandText() + " wanted";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a washer of at least " + mm(s.drive().mount().slotWidthMm().upper() + r.demand());
+        }
+    }
+
+    /// The washer goes over its screw.
+    static final class WasherHole extends Fit {
+        WasherHole() {
+            super(
+                    "washer-hole",
+                    "Washer over its screw",
+                    Scope.DRIVE,
+                    0,
+                    1,
+                    HABIT,
+                    Role.MOTOR_WASHERS,
+                    Role.MOTOR_SCREWS);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().motorWasher().holeMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            var screw = s.drive().motorScrew();
+            return Dimension.exact(
+                    screw.id() + ".thread",
+                    screw.thread().majorMm(),
+                    screw.lengthMm().provenance());
+        }
+    }
+
+    /// A round clamp for a round hanger, a rectangular one for a rectangular.
+    static final class ClampForm extends Check {
+        ClampForm() {
+            super(
+                    "clamp-form",
+                    "Clamp and hanger of one section",
+                    "",
+                    Scope.DRIVE,
+                    "compared",
+                    Role.MOUNT,
+                    Role.HANGER);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(s.drive().mount().clampSection() == s.kit().hanger().section());
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            out.set(
+                    1,
+                    Range.exact(w.given(
+                            "same",
+                            s.drive().mount().clampSection() + " clamp on a "
+                                    + s.kit().hanger().section() + " hanger (1 the same, 0 not)",
+                            s.drive().mount().clampSection() == s.kit().hanger().section() ? 1 : 0,
+                            "",
+                            "compared")));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().mount().clampSection() + " clamp, "
+                    + s.kit().hanger().section() + " hanger";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a mount with a " + s.kit().hanger().section() + " clamp";
+        }
+    }
+
+    /// The clamp closes on the hanger's height.
+    static final class ClampHeight extends Fit {
+        ClampHeight() {
+            super(
+                    "clamp-height",
+                    "Clamp on the hanger, height",
+                    Scope.DRIVE,
+                    0,
+                    0.35,
+                    "what the clamp screws can still close, " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().mount().clampHeightMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.kit().hanger().sectionHeightMm();
+        }
+    }
+
+    /// The clamp closes on the hanger's depth.
+    static final class ClampDepth extends Fit {
+        ClampDepth() {
+            super(
+                    "clamp-depth",
+                    "Clamp on the hanger, depth",
+                    Scope.DRIVE,
+                    0,
+                    0.35,
+                    "what the clamp screws can still close, " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.kit().hanger().section() == Hanger.Section.RECTANGULAR;
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().mount().clampDepthMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.kit().hanger().sectionDepthMm();
+        }
+    }
+}

@@ -1,0 +1,413 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Drive;
+import beltwright.kit.Role;
+import beltwright.layout.DrawnDimension;
+import beltwright.layout.DrawnDimension.Along;
+import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Screw;
+import beltwright.part.Thread;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Range;
+import beltwright.strength.ThreadStrip;
+import beltwright.strength.Tightening;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Is every screw long enough for its thread to hold, and short enough to end before it meets something?
+final class ScrewChecks {
+    private static final String HABIT = "common practice, no source";
+    private static final double SHORT_OF_MM = 0.5;
+    private static final double STRIP_FACTOR = 1.5;
+
+    private ScrewChecks() {}
+
+    static List<Check> all() {
+        var all = new ArrayList<Check>();
+        for (var place : Place.values()) {
+            all.add(new Threads(place));
+            all.add(new Engagement(place));
+            all.add(new Reach(place));
+        }
+        all.add(new SetScrewThread());
+        all.add(new NutThread());
+        return List.copyOf(all);
+    }
+
+    /// The screwed joints of a drive.
+    enum Place {
+        MOTOR("motor-screw", "motor screw", Role.MOTOR_SCREWS, Role.MOTOR, "the windings"),
+        CLAMP("clamp-screw", "clamp screw", Role.CLAMP_SCREWS, Role.MOUNT, "the bottom of its hole"),
+        PULLEY("pulley-screw", "pulley screw", Role.PULLEY_SCREWS, Role.WHEEL_PULLEY, "the bottom of its hole");
+
+        private final String slug;
+        private final String words;
+        private final Role seat;
+        private final Role into;
+        private final String meets;
+
+        Place(String slug, String words, Role seat, Role into, String meets) {
+            this.slug = slug;
+            this.words = words;
+            this.seat = seat;
+            this.into = into;
+            this.meets = meets;
+        }
+
+        Screw screw(Drive d) {
+            return switch (this) {
+                case MOTOR -> d.motorScrew();
+                case CLAMP -> d.clampScrew();
+                case PULLEY -> d.pulleyScrew();
+            };
+        }
+
+        Thread thread(Drive d) {
+            return switch (this) {
+                case MOTOR -> d.motor().thread();
+                case CLAMP -> d.mount().clampThread();
+                case PULLEY -> d.wheelPulley().screwThread();
+            };
+        }
+
+        Dimension depth(Drive d) {
+            return switch (this) {
+                case MOTOR -> d.motor().threadDepthMm();
+                case CLAMP -> d.mount().clampThreadDepthMm();
+                case PULLEY -> d.wheelPulley().threadDepthMm();
+            };
+        }
+
+        String material(Drive d) {
+            return switch (this) {
+                case MOTOR -> d.motor().threadMaterial();
+                case CLAMP -> d.mount().material();
+                case PULLEY -> d.wheelPulley().material();
+            };
+        }
+
+        /// {@return the screw's length less everything it clamps}
+        List<Term> engaged(Subject s) {
+            var d = s.drive();
+            var length = plus("l", screw(d).lengthMm());
+            return switch (this) {
+                case MOTOR ->
+                    List.of(
+                            length,
+                            minus("t", d.mount().plateThicknessMm()),
+                            minus("t_washer", d.motorWasher().thicknessMm()));
+                case CLAMP -> List.of(length, minus("t_grip", d.mount().clampGripMm()));
+                case PULLEY -> List.of(length, minus("t_grip", d.end().wheel().screwGripMm()));
+            };
+        }
+    }
+
+    private static Range sum(List<Term> terms) {
+        var sum = Range.ZERO;
+        for (var term : terms) {
+            sum = term.onto(sum);
+        }
+        return sum;
+    }
+
+    /// {@return ISO lengths of screws in this range (mm)}
+    static final double[] LENGTHS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 30, 35, 40, 45, 50, 55, 60};
+
+    /// {@return the standard length that engages as much as wanted and ends short of the bottom, or what is missing}
+    private static String length(Subject s, Place place, double wanted) {
+        double grip = place.screw(s.drive()).lengthMm().nominal()
+                - sum(place.engaged(s)).nominal();
+        double half = place.screw(s.drive()).lengthMm().upper()
+                - place.screw(s.drive()).lengthMm().nominal();
+        double spread = sum(place.engaged(s)).high() - sum(place.engaged(s)).nominal();
+        double best = 0;
+        for (double length : LENGTHS) {
+            boolean ends = length - grip + Math.max(spread, half) + SHORT_OF_MM
+                    <= place.depth(s.drive()).lower();
+            boolean holds = length - grip - Math.max(spread, half) >= wanted;
+            if (ends && holds) {
+                best = length;
+            }
+        }
+        return best == 0
+                ? "no standard length fits between thread and " + place.meets + ": change the thickness that is clamped"
+                : "a " + place.screw(s.drive()).thread() + " screw " + Numbers.fixed(best, 0) + " long";
+    }
+
+    private static double wanted(Subject s, Place place) {
+        var screw = place.screw(s.drive());
+        double force = Tightening.highestPreloadN(screw.thread(), screw.strength());
+        return ThreadStrip.engagementMm(
+                screw.thread(),
+                STRIP_FACTOR * force,
+                s.kit().reference().material(place.material(s.drive())).shearMpa());
+    }
+
+    /// Screw and hole have one thread.
+    static final class Threads extends Check {
+        private final Place place;
+
+        Threads(Place place) {
+            super(
+                    place.slug + "-thread",
+                    "Thread of the " + place.words,
+                    "",
+                    Scope.DRIVE,
+                    "ISO 261",
+                    place.seat,
+                    place.into);
+            this.place = place;
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(place.screw(s.drive()).thread() == place.thread(s.drive()));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            out.set(1, Range.exact(same(w, place.screw(s.drive()).thread(), place.thread(s.drive()))));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return place.screw(s.drive()).thread() + " screw, " + place.thread(s.drive()) + " hole";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return place.thread(s.drive()) + " screws";
+        }
+    }
+
+    static double same(Working w, Thread screw, Thread hole) {
+        return w.given("same", screw + " in " + hole + " (1 the same, 0 not)", screw == hole ? 1 : 0, "", "compared");
+    }
+
+    /// Enough thread is engaged that it does not strip at the highest hand-tightened preload.
+    static final class Engagement extends Check {
+        private final Place place;
+
+        Engagement(Place place) {
+            super(
+                    place.slug + "-engagement",
+                    "Thread engaged by the " + place.words,
+                    "mm",
+                    Scope.DRIVE,
+                    "thread strip of the tapped material against the actual preload, FED-STD-H28 form and VDI 2230 (from memory); factor "
+                            + STRIP_FACTOR + ", " + HABIT,
+                    place.seat,
+                    place.into);
+            this.place = place;
+        }
+
+        private Range engaged(Subject s) {
+            return sum(place.engaged(s));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(wanted(s, place), engaged(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            var screw = place.screw(s.drive());
+            var thread = screw.thread();
+            var engaged = w.chain("l_e", "mm", "engaged thread", place.engaged(s));
+            w.given("d", "thread " + thread + ", major diameter", thread.majorMm(), "mm", "ISO 261");
+            w.given("p", "pitch", thread.pitchMm(), "mm", "ISO 261");
+            w.line("d2", "d − 0.649519·p", thread.pitchDiameterMm(), "mm", "ISO 724");
+            w.line("A_t", "π/4·(d − 0.938194·p)^2", thread.stressAreaMm2(), "mm²", "ISO 898-1");
+            w.given(
+                    "S_p",
+                    "proof strength, class " + screw.strength(),
+                    screw.strength().proofMpa(),
+                    "MPa",
+                    "ISO 898-1");
+            w.given("share", "share of proof strength aimed at", Tightening.PROOF_SHARE, "", HABIT);
+            w.given("scatter", "preload above its aim with a hand key", Tightening.SCATTER, "", HABIT);
+            w.line(
+                    "F",
+                    "(1 + scatter)·share·S_p·A_t",
+                    Tightening.highestPreloadN(thread, screw.strength()),
+                    "N",
+                    "highest preload");
+            var material = s.kit().reference().material(place.material(s.drive()));
+            w.given("τ", "shear strength, " + material.name(), material.shearMpa(), "MPa", material.source());
+            if (Double.isNaN(material.shearMpa())) {
+                w.needs("shear strength of " + material.id());
+            }
+            w.line(
+                    "A_1",
+                    "π·d/p·(p/2 + 0.57735·(d − d2))",
+                    ThreadStrip.areaPerMm(thread),
+                    "mm²/mm",
+                    "sheared area per length");
+            w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
+            out.set(w.line("l_wanted", "n·F/(A_1·τ)", wanted(s, place), "mm", "engagement wanted"), engaged);
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return r.capacityText() + " mm engaged; " + Numbers.fixed(r.demand(), 1) + " wanted";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return length(s, place, r.demand());
+        }
+    }
+
+    /// The screw ends before it meets what it must not: the windings, or the bottom of a blind hole.
+    static final class Reach extends Check {
+        private final Place place;
+
+        Reach(Place place) {
+            super(
+                    place.slug + "-reach",
+                    "End of the " + place.words + " clear of " + place.meets,
+                    "mm",
+                    Scope.DRIVE,
+                    "worst case over screw, washer and plate; to end " + SHORT_OF_MM + " mm short, " + HABIT,
+                    place.seat,
+                    place.into,
+                    Role.MOUNT);
+            this.place = place;
+        }
+
+        private Range gap(Subject s) {
+            return Range.of(place.depth(s.drive())).minus(sum(place.engaged(s)));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(SHORT_OF_MM, gap(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.chain("l_e", "mm", "how far the screw reaches", place.engaged(s));
+            var gap = w.chain(
+                    "g",
+                    "mm",
+                    "left in front of " + place.meets,
+                    List.of(
+                            plus("t_depth", place.depth(s.drive())),
+                            minus("l_e", "how far the screw reaches", sum(place.engaged(s)))));
+            out.set(w.given("g_wanted", "to end short of it", SHORT_OF_MM, "mm", HABIT), gap);
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            var reach = sum(place.engaged(s));
+            return "reaches " + Numbers.within(reach.nominal(), reach.low(), reach.high()) + " mm of "
+                    + Numbers.within(
+                            place.depth(s.drive()).nominal(),
+                            place.depth(s.drive()).lower(),
+                            place.depth(s.drive()).upper())
+                    + "; "
+                    + Numbers.fixed(SHORT_OF_MM, 1) + " to stay free, " + r.capacityText() + " left (" + r.worstText()
+                    + " at worst)";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return length(s, place, wanted(s, place));
+        }
+
+        @Override
+        public List<DrawnDimension> places(Subject s) {
+            if (place != Place.MOTOR) {
+                return List.of();
+            }
+            double x = s.at().motorXMm() - s.drive().motor().boltCircleMm().nominal() / 2;
+            double face = s.at().plateInnerMm().nominal();
+            double end = face - sum(place.engaged(s)).nominal();
+            return List.of(new DrawnDimension(
+                    "screw into the motor",
+                    View.PLAN,
+                    s.side(),
+                    x,
+                    Places.plan(s, face),
+                    x,
+                    Places.plan(s, end),
+                    Along.VERTICAL,
+                    false,
+                    key(s)));
+        }
+    }
+
+    /// Set screws fit the holes of the drive pulley.
+    static final class SetScrewThread extends Check {
+        SetScrewThread() {
+            super(
+                    "set-screw-thread",
+                    "Thread of the set screws",
+                    "",
+                    Scope.DRIVE,
+                    "ISO 261",
+                    Role.SET_SCREWS,
+                    Role.DRIVE_PULLEY);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(s.drive().setScrew().thread() == s.drive().drivePulley().setScrewThread());
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            out.set(
+                    1,
+                    Range.exact(same(
+                            w,
+                            s.drive().setScrew().thread(),
+                            s.drive().drivePulley().setScrewThread())));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().setScrew().thread() + " screw, "
+                    + s.drive().drivePulley().setScrewThread() + " hole";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return s.drive().drivePulley().setScrewThread() + " set screws";
+        }
+    }
+
+    /// The nut fits the axle.
+    static final class NutThread extends Check {
+        NutThread() {
+            super("nut-thread", "Thread of the axle nut", "", Scope.END, "ISO 261", Role.AXLE_NUT, Role.HANGER);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.answer(s.end().nut().thread() == s.kit().hanger().axleThread());
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            out.set(
+                    1,
+                    Range.exact(same(w, s.end().nut().thread(), s.kit().hanger().axleThread())));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.end().nut().thread() + " nut, " + s.kit().hanger().axleThread() + " axle";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return s.kit().hanger().axleThread() + " nuts";
+        }
+    }
+}

@@ -1,0 +1,329 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Role;
+import beltwright.layout.DrawnDimension;
+import beltwright.layout.DrawnDimension.Along;
+import beltwright.layout.DrawnDimension.View;
+import beltwright.part.ShaftForm;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Range;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Does the drive pulley go on the motor shaft, hold by its form, and run in one plane with the wheel pulley?
+final class ShaftChecks {
+    private static final String HABIT = "common practice, no source";
+
+    private ShaftChecks() {}
+
+    static List<Check> all() {
+        return List.of(new Form(), new Bore(), new Flat(), new Reach(), new BeltPlane());
+    }
+
+    /// Shaft and bore hold by their form, or by screws alone, or not at all.
+    static final class Form extends Check {
+        private static final double BY_FORM = 2;
+        private static final double BY_SCREWS = 1;
+
+        Form() {
+            super(
+                    "shaft-form",
+                    "Drive pulley held on the shaft",
+                    "",
+                    Scope.DRIVE,
+                    "a screw on a flat does not make a D bore; " + HABIT,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR,
+                    Role.SET_SCREWS);
+        }
+
+        /// {@return 2 where the form carries the torque, 1 where set screws alone do, 0 where it cannot go together}
+        static double hold(ShaftForm shaft, ShaftForm bore, int setScrews) {
+            if (shaft == bore && shaft != ShaftForm.ROUND) {
+                return BY_FORM;
+            }
+            boolean goesOn = bore == ShaftForm.ROUND;
+            return goesOn && setScrews > 0 ? BY_SCREWS : 0;
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(
+                    BY_FORM,
+                    Range.exact(hold(
+                            s.drive().motor().shaftForm(),
+                            s.drive().drivePulley().boreForm(),
+                            s.drive().drivePulley().setScrews())));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            var shaft = s.drive().motor().shaftForm();
+            var bore = s.drive().drivePulley().boreForm();
+            double screws = w.given(
+                    "n",
+                    s.drive().drivePulley().id() + ".setScrews",
+                    s.drive().drivePulley().setScrews(),
+                    "",
+                    "count");
+            double hold = w.given(
+                    "hold",
+                    shaft + " shaft in a " + bore + " bore (2 by form, 1 by screws alone, 0 not at all)",
+                    hold(shaft, bore, (int) screws),
+                    "",
+                    "compared");
+            out.set(BY_FORM, Range.exact(hold));
+        }
+
+        @Override
+        public Verdict verdict(Subject s, Reading r) {
+            return r.capacity() == BY_SCREWS ? Verdict.MARGINAL : r.verdict();
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            var how = r.capacity() == BY_FORM
+                    ? "held by form"
+                    : r.capacity() == BY_SCREWS ? "held by set screws alone" : "does not go together";
+            return s.drive().motor().shaftForm() + " shaft, "
+                    + s.drive().drivePulley().boreForm() + " bore: " + how;
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a pulley with a " + s.drive().motor().shaftForm()
+                    + " bore; set screws alone work loose under drive and brake";
+        }
+    }
+
+    /// The bore slides over the shaft without slop.
+    static final class Bore extends Fit {
+        Bore() {
+            super(
+                    "shaft-bore",
+                    "Drive pulley bore on the shaft",
+                    Scope.DRIVE,
+                    0,
+                    0.05,
+                    HABIT,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().drivePulley().boreDiameterMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.drive().motor().shaftDiameterMm();
+        }
+    }
+
+    /// The flat of a D bore clears the flat of the shaft.
+    static final class Flat extends Fit {
+        Flat() {
+            super(
+                    "shaft-flat",
+                    "Flat of the bore on the flat of the shaft",
+                    Scope.DRIVE,
+                    0,
+                    0.15,
+                    HABIT,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().motor().shaftForm() == ShaftForm.FLAT
+                    && s.drive().drivePulley().boreForm() == ShaftForm.FLAT;
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().drivePulley().boreFlatMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.drive().motor().shaftFlatMm();
+        }
+    }
+
+    /// The shaft fills most of the pulley's bore.
+    static final class Reach extends Check {
+        private static final double SHARE = 0.8;
+
+        Reach() {
+            super(
+                    "shaft-reach",
+                    "Shaft fills the drive pulley",
+                    "mm",
+                    Scope.DRIVE,
+                    "at least 80 % of the pulley's length, " + HABIT,
+                    Role.MOTOR,
+                    Role.DRIVE_PULLEY,
+                    Role.MOUNT);
+        }
+
+        private static Range length(Subject s) {
+            return s.at().drivePulleyFarMm().minus(s.at().drivePulleyNearMm());
+        }
+
+        static double filled(double reach, double length) {
+            return Math.min(reach, length);
+        }
+
+        private static Range reach(Subject s) {
+            return Range.of(s.drive().motor().shaftLengthMm())
+                    .minus(s.drive().mount().plateThicknessMm())
+                    .minus(s.drive().placement().pulleyStandoffMm());
+        }
+
+        private static Range filled(Subject s) {
+            var reach = reach(s);
+            double length = length(s).nominal();
+            return new Range(
+                    filled(reach.low(), length), filled(reach.nominal(), length), filled(reach.high(), length));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(SHARE * length(s).nominal(), filled(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.chain(
+                    "l_reach",
+                    "mm",
+                    "shaft beyond the near end of the pulley",
+                    List.of(
+                            plus("l_shaft", s.drive().motor().shaftLengthMm()),
+                            minus("t", s.drive().mount().plateThicknessMm()),
+                            minus("s_pulley", s.drive().placement().pulleyStandoffMm())));
+            double length = w.given(
+                    "l_pulley",
+                    "length of the drive pulley, hub and rim",
+                    length(s).nominal(),
+                    "mm",
+                    "layout");
+            var filled = filled(s);
+            w.line("l_filled", "min(l_reach, l_pulley)", filled.nominal(), "mm", "length of bore that the shaft fills");
+            w.given("share", "share that is wanted", SHARE, "", HABIT);
+            out.set(w.line("l_wanted", "share·l_pulley", SHARE * length, "mm", "wanted"), filled);
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return r.capacityText() + " mm of " + Numbers.fixed(length(s).nominal(), 1) + " filled; " + r.demandText()
+                    + " wanted";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a shaft " + mm(r.demand() - r.capacityWorst())
+                    + " longer, or the pulley that much nearer the plate";
+        }
+    }
+
+    /// Both rims lie in one plane, within a quarter of a degree over the centre distance.
+    static final class BeltPlane extends Check {
+        private static final double ALLOWED_DEG = 0.25;
+
+        BeltPlane() {
+            super(
+                    "belt-plane",
+                    "Pulleys in one plane",
+                    "mm",
+                    Scope.DRIVE,
+                    "a quarter of a degree in all, a belt maker's technical manual",
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.BELT);
+        }
+
+        static double allowed(double centreDistance) {
+            return Math.tan(Math.toRadians(ALLOWED_DEG)) * centreDistance;
+        }
+
+        private static Range offset(Subject s) {
+            return s.at().driveRimMiddleMm().minus(s.at().wheelRimMiddleMm());
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(
+                    offset(s).absolute(),
+                    Range.exact(allowed(s.at().centreDistanceMm().nominal())));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.chain("y_drive", "mm", "middle of the drive pulley's rim", Stack.driveRim(s));
+            Stack.tread(s, w);
+            var rim = s.drive().wheelPulley().rim();
+            var terms = new ArrayList<>(List.of(
+                    plus("y_tread", "inner edge of the tread", s.endAt().wheelInnerMm()),
+                    plus("f", s.end().wheel().coreFaceInsetMm()),
+                    minus("q", s.drive().wheelPulley().rimStandoffMm())));
+            if (rim.flanges().onWheelSide()) {
+                terms.add(minus("t_flange2", rim.flangeThicknessMm()));
+            }
+            terms.add(minus("b_face2", rim.faceWidthMm()).half());
+            w.chain("y_wheel", "mm", "middle of the wheel pulley's rim", terms);
+            var offset = offset(s);
+            w.chain(
+                    "o_belt",
+                    "mm",
+                    "offset of the belt planes",
+                    List.of(
+                            plus("y_drive", "middle of the drive pulley's rim", s.at().driveRimMiddleMm()),
+                            minus("y_wheel", "middle of the wheel pulley's rim", s.at().wheelRimMiddleMm())));
+            w.given("C", "centre distance", s.at().centreDistanceMm(), "layout");
+            w.given("δ", "allowed in all", ALLOWED_DEG, "°", source());
+            double allowed = w.line(
+                    "o_most",
+                    "tan(δ·π/180)·C",
+                    allowed(s.at().centreDistanceMm().nominal()),
+                    "mm",
+                    "allowed offset");
+            out.set(offset.absolute(), Range.exact(allowed));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "offset " + r.demandText() + " mm, up to " + Numbers.fixed(r.demandWorst, 1)
+                    + " at the limits of all parts; " + r.capacityText() + " allowed";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double stand = s.drive().placement().pulleyStandoffMm().nominal()
+                    - offset(s).nominal();
+            return "set the drive pulley by a straightedge across both rims, about " + mm(stand) + " from the plate";
+        }
+
+        @Override
+        public List<DrawnDimension> places(Subject s) {
+            double x = s.at().motorXMm();
+            return List.of(new DrawnDimension(
+                    "plate to drive pulley",
+                    View.PLAN,
+                    s.side(),
+                    x,
+                    Places.plan(s, s.at().plateOuterMm().nominal()),
+                    x,
+                    Places.plan(s, s.at().drivePulleyNearMm().nominal()),
+                    Along.VERTICAL,
+                    false,
+                    key(s)));
+        }
+    }
+}

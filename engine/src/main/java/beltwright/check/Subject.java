@@ -1,0 +1,102 @@
+package beltwright.check;
+
+import beltwright.kit.Drive;
+import beltwright.kit.Kit;
+import beltwright.kit.Side;
+import beltwright.kit.WheelEnd;
+import beltwright.layout.DriveLayout;
+import beltwright.layout.EndLayout;
+import beltwright.layout.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/// What one question is asked of: a drive, an end of the axle, or the kit, with where it sits.
+public final class Subject {
+    private final Kit kit;
+    private final Layout layout;
+    private final Scope scope;
+    private final @Nullable Side side;
+    private final @Nullable Drive drive;
+    private final @Nullable DriveLayout at;
+    private final @Nullable WheelEnd end;
+    private final @Nullable EndLayout endAt;
+
+    private Subject(
+            Kit kit,
+            Layout layout,
+            Scope scope,
+            @Nullable Drive drive,
+            @Nullable DriveLayout at,
+            @Nullable WheelEnd end,
+            @Nullable EndLayout endAt) {
+        this.kit = kit;
+        this.layout = layout;
+        this.scope = scope;
+        this.drive = drive;
+        this.at = at;
+        this.end = end;
+        this.endAt = endAt;
+        this.side = end == null ? null : end.side();
+    }
+
+    /// {@return every subject of a kit: its drives, its ends, itself}
+    public static List<Subject> of(Kit kit, Layout layout) {
+        var all = new ArrayList<Subject>(5);
+        for (int i = 0; i < kit.drives().size(); i++) {
+            var drive = kit.drives().get(i);
+            all.add(new Subject(
+                    kit, layout, Scope.DRIVE, drive, layout.drives().get(i), drive.end(), layout.end(drive.side())));
+        }
+        for (int i = 0; i < kit.ends().size(); i++) {
+            all.add(new Subject(
+                    kit,
+                    layout,
+                    Scope.END,
+                    null,
+                    null,
+                    kit.ends().get(i),
+                    layout.ends().get(i)));
+        }
+        all.add(new Subject(kit, layout, Scope.KIT, null, null, null, null));
+        return all;
+    }
+
+    public Kit kit() {
+        return kit;
+    }
+
+    public Layout layout() {
+        return layout;
+    }
+
+    public Scope scope() {
+        return scope;
+    }
+
+    public Drive drive() {
+        return Objects.requireNonNull(drive);
+    }
+
+    public DriveLayout at() {
+        return Objects.requireNonNull(at);
+    }
+
+    public WheelEnd end() {
+        return Objects.requireNonNull(end);
+    }
+
+    public EndLayout endAt() {
+        return Objects.requireNonNull(endAt);
+    }
+
+    public Side side() {
+        return Objects.requireNonNull(side);
+    }
+
+    /// {@return "left", "right" or "kit", the last part of a finding's key}
+    public String word() {
+        return side == null ? "kit" : side.toString();
+    }
+}
