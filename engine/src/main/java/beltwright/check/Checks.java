@@ -10,6 +10,7 @@ public final class Checks {
                     ShaftChecks.all(),
                     MountChecks.all(),
                     ScrewChecks.all(),
+                    MotorChecks.all(),
                     ClearanceChecks.all(),
                     GroundChecks.all(),
                     LugChecks.all(),

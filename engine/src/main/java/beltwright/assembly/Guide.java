@@ -1,0 +1,239 @@
+package beltwright.assembly;
+
+import static beltwright.assembly.StepWords.cautions;
+import static beltwright.assembly.StepWords.does;
+import static beltwright.assembly.StepWords.title;
+
+import beltwright.check.FirstNumber;
+import beltwright.kit.Drive;
+import beltwright.kit.Joint;
+import beltwright.kit.Kit;
+import beltwright.kit.Role;
+import beltwright.kit.Seat;
+import beltwright.kit.SeatName;
+import beltwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/// Box, steps and the proof that they meet. The box is counted from the joints; the steps count for themselves.
+public final class Guide {
+    private Guide() {}
+
+    /// {@return one line for each part that some joint of this kit uses and that the box supplies}
+    public static Box box(Kit kit) {
+        var jointed = new LinkedHashSet<SeatName>();
+        for (var joint : kit.joints()) {
+            jointed.addAll(joint.of());
+            jointed.addAll(joint.with());
+        }
+        var byPart = new TreeMap<String, List<Seat>>();
+        for (var seat : kit.seats().values()) {
+            if (jointed.contains(seat.name()) && !seat.fromRider()) {
+                byPart.computeIfAbsent(seat.part().id(), id -> new ArrayList<>())
+                        .add(seat);
+            }
+        }
+        return new Box(byPart.values().stream().map(Guide::item).toList());
+    }
+
+    private static Box.Item item(List<Seat> seats) {
+        var part = seats.getFirst().part();
+        int count = seats.stream().mapToInt(Seat::count).sum();
+        return new Box.Item(
+                part.id(),
+                part.name(),
+                part.kind(),
+                part.label().revision(),
+                count,
+                count * part.label().massKg().nominal(),
+                seats.stream().map(s -> s.name().toString()).toList());
+    }
+
+    /// {@return the steps in the order that the joints and their geometry dictate}
+    public static List<Step> steps(Kit kit, List<FirstNumber> numbers) {
+        var steps = new ArrayList<Step>();
+        steps.add(layOut(kit));
+        for (var placed : Order.of(kit)) {
+            steps.add(step(kit, placed, steps.size() + 1));
+        }
+        for (var drive : kit.drives()) {
+            steps.add(tension(drive, numbers, steps.size() + 1));
+        }
+        steps.add(firstRide(kit, steps.size() + 1));
+        return steps;
+    }
+
+    /// {@return for each part, how many the box holds and how many the steps use}
+    public static List<Tally> tallies(Box box, List<Step> steps) {
+        var used = new TreeMap<String, Integer>();
+        var names = new TreeMap<String, String>();
+        for (var step : steps) {
+            for (var take : step.takes()) {
+                if (!take.fromRider()) {
+                    used.merge(take.part(), take.count(), Integer::sum);
+                    names.put(take.part(), take.name());
+                }
+            }
+        }
+        var boxed = new TreeMap<String, Integer>();
+        for (var item : box.items()) {
+            boxed.put(item.part(), item.count());
+            names.put(item.part(), item.name());
+        }
+        return names.entrySet().stream()
+                .map(e -> new Tally(
+                        e.getKey(), e.getValue(), boxed.getOrDefault(e.getKey(), 0), used.getOrDefault(e.getKey(), 0)))
+                .toList();
+    }
+
+    /// What everything else is put on is laid out first.
+    private static boolean base(Seat seat) {
+        return switch (seat.name().role()) {
+            case HANGER, WHEEL, THREADLOCKER -> true;
+            default -> false;
+        };
+    }
+
+    private static Step layOut(Kit kit) {
+        var takes = kit.seats().values().stream()
+                .filter(Guide::base)
+                .filter(s -> kit.joints().stream().anyMatch(j -> j.joins(s.name())))
+                .map(s -> take(s))
+                .toList();
+        return new Step(
+                1,
+                "Lay out hanger and wheels",
+                "",
+                takes,
+                List.of(),
+                null,
+                "",
+                List.of(
+                        "Compare everything in the box with the list; stop if a piece is missing or another revision.",
+                        "Take the old wheels off and clean the axle."),
+                List.of(
+                        "Disconnect and remove the battery before any work on the board. A turning belt or wheel takes fingers.",
+                        "Wear eye protection when you press, drill or tap. A bent axle or a cracked hanger is scrap: never straighten it."),
+                takes.stream().map(Step.Take::seat).toList(),
+                List.of());
+    }
+
+    private static Step step(Kit kit, Order.Placed placed, int number) {
+        var joint = placed.joint();
+        var added = new ArrayList<Seat>();
+        var first = kit.seat(joint.of().getFirst());
+        if (!base(first)) {
+            added.add(first);
+        }
+        joint.with().stream().map(kit::seat).filter(s -> !base(s)).forEach(added::add);
+        return new Step(
+                number,
+                title(joint),
+                joint.name(),
+                added.stream().filter(s -> brings(joint, s)).map(Guide::take).toList(),
+                Tools.of(kit, joint),
+                Torques.of(kit, joint).orElse(null),
+                threadlocker(kit, joint),
+                does(kit, joint),
+                cautions(kit, joint),
+                seats(joint),
+                placed.after());
+    }
+
+    /// The nut's joint names the wheel first, but the wheel already lies there.
+    private static boolean brings(Joint joint, Seat seat) {
+        return joint.with().contains(seat.name()) || joint.of().getFirst().equals(seat.name());
+    }
+
+    private static List<String> seats(Joint joint) {
+        var seats = new ArrayList<String>();
+        joint.of().forEach(s -> seats.add(s.toString()));
+        joint.with().forEach(s -> seats.add(s.toString()));
+        return seats;
+    }
+
+    private static String threadlocker(Kit kit, Joint joint) {
+        return joint.with().stream()
+                .filter(s -> s.role() == Role.THREADLOCKER)
+                .map(s -> kit.seat(s).part())
+                .findFirst()
+                .map(p -> ((beltwright.part.Consumable) p).use() + ", one small drop, metal threads only")
+                .orElse("");
+    }
+
+    private static Step.Take take(Seat s) {
+        return new Step.Take(s.part().id(), s.part().name(), s.count(), s.name().toString(), s.fromRider());
+    }
+
+    private static Step tension(Drive drive, List<FirstNumber> numbers, int number) {
+        Map<String, FirstNumber> byKey = new TreeMap<>();
+        numbers.forEach(n -> byKey.put(n.key(), n));
+        var does = new ArrayList<String>();
+        var tension = byKey.get("tension." + drive.side());
+        var hertz = byKey.get("span-frequency." + drive.side());
+        var force = byKey.get("deflection-force." + drive.side());
+        does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
+        if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
+            does.add("Roll the wheel a full turn, then pluck the span: " + Numbers.fixed(hertz.value(), 0)
+                    + " Hz is a tension of " + Numbers.fixed(tension.value(), 0)
+                    + " N to start with. Take the middle of five readings.");
+            does.add("Or: " + force.name().replace("Force at mid-span for ", "a pull at mid-span deflects it by ")
+                    + " at " + Numbers.fixed(force.value(), 1) + " N.");
+        } else {
+            does.add("The tension cannot be told: a number is missing in this kit's data.");
+        }
+        does.add("Lay a straightedge across both pulleys and bring their rims into one plane.");
+        does.add("Tighten the motor screws crosswise, then measure again: tightening moves the motor.");
+        var seats = List.of(drive.seat(Role.BELT), drive.seat(Role.MOTOR), drive.seat(Role.MOTOR_SCREWS));
+        return new Step(
+                number,
+                "Set the tension of the " + drive.side() + " belt",
+                "",
+                List.of(),
+                List.of(
+                        Tools.hexKey(
+                                drive.motorScrew().head(), drive.motorScrew().thread()),
+                        "phone with a tuner, or spring scale and rule",
+                        "straightedge",
+                        "torque wrench"),
+                Torques.screw(drive.motorScrew()),
+                "",
+                does,
+                List.of(
+                        "Battery disconnected, fingers out of the nip where the belt runs onto a pulley.",
+                        "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The value is a habit to start from, not a guarantee."),
+                seats.stream().map(SeatName::toString).toList(),
+                List.of());
+    }
+
+    private static Step firstRide(Kit kit, int number) {
+        var does = new ArrayList<String>();
+        does.add("Turn each wheel by hand, both ways: nothing rubs, nothing clicks, no play at the rim.");
+        does.add("Lift the wheels off the ground, connect the battery, and run them slowly in both directions.");
+        does.add(
+                "Mark every screw and nut with paint. Check torque and tension again after the first ride, after 10 km, then every 100 km.");
+        return new Step(
+                number,
+                "Check before the first ride",
+                "",
+                List.of(),
+                List.of("paint pen", "torque wrench"),
+                null,
+                "",
+                does,
+                List.of(
+                        "First ride: helmet, wrist, knee and elbow protection, walking pace, closed dry level ground, a second person present.",
+                        "The belt is the brake: a broken belt brakes nothing. Do not start a long descent on a full pack; it may not take the charge.",
+                        "Margins are advice to a competent builder, not a certificate. Local law and licensed practice come first."),
+                kit.seats().keySet().stream()
+                        .sorted(Comparator.naturalOrder())
+                        .filter(s -> s.role() == Role.WHEEL || s.role() == Role.AXLE_NUT)
+                        .map(SeatName::toString)
+                        .toList(),
+                List.of());
+    }
+}
