@@ -6,7 +6,6 @@ import beltwright.kit.Kit;
 import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.kit.Side;
-import beltwright.part.ToothedRim;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -101,10 +100,7 @@ final class Order {
                     wheelPulley,
                     "the bearing does not pass the pulley's bore");
         }
-        boolean slidesOn = drive.drivePulley().rim().flanges() == ToothedRim.Flanges.NONE
-                || drive.drivePulley().rim().flanges() == ToothedRim.Flanges.MOTOR_SIDE
-                || !drive.wheelPulley().rim().flanges().equals(ToothedRim.Flanges.BOTH);
-        if (slidesOn) {
+        if (drive.beltSlidesOn()) {
             wait(belt, onAxle, "belt and wheel pulley slide on together");
         } else {
             wait(onAxle, belt, "the belt is lifted over the flange with the motor pushed in");

@@ -212,18 +212,9 @@ final class BeltChecks {
                     Role.BELT);
         }
 
-        /// Belt and wheel pulley go on together unless a flange on each stands in the way.
-        static boolean slidesOn(Subject s) {
-            var drive = s.drive().drivePulley().rim();
-            var wheel = s.drive().wheelPulley().rim().flanges();
-            return !drive.flanges().onWheelSide()
-                    || wheel == ToothedRim.Flanges.NONE
-                    || wheel == ToothedRim.Flanges.WHEEL_SIDE;
-        }
-
         @Override
         double wanted(Subject s) {
-            if (slidesOn(s)) {
+            if (s.drive().beltSlidesOn()) {
                 return 0;
             }
             var rim = s.drive().drivePulley().rim();
@@ -245,7 +236,9 @@ final class BeltChecks {
         @Override
         public String says(Subject s, Reading r) {
             return r.capacityText() + " mm towards the axle; "
-                    + (slidesOn(s) ? "belt and wheel pulley slide on together" : r.demandText() + " wanted");
+                    + (s.drive().beltSlidesOn()
+                            ? "belt and wheel pulley slide on together"
+                            : r.demandText() + " wanted");
         }
 
         @Override

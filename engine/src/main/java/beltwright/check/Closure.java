@@ -17,18 +17,8 @@ final class Closure {
                 "p", "belt pitch", rim.profile().pitchMm(), "mm", rim.profile().standard());
         w.given("z1", drive.drivePulley().id() + ".rim.teeth", rim.teeth(), "", "count");
         w.given("z2", drive.wheelPulley().id() + ".rim.teeth", driven.teeth(), "", "count");
-        w.line("d", "z1·p/π", rim.teeth() * p / Math.PI, "mm", "pitch diameter of the drive pulley");
-        w.line(
-                "D",
-                "z2·" + (driven.profile().pitchMm() == p ? "p" : "p2") + "/π",
-                driven.pitchDiameterMm(),
-                "mm",
-                "pitch diameter of the wheel pulley");
-    }
-
-    static void centreDistance(Drive drive, DriveLayout at, Working w) {
-        var driven = drive.wheelPulley().rim();
-        if (driven.profile().pitchMm() != drive.drivePulley().rim().profile().pitchMm()) {
+        boolean onePitch = driven.profile().pitchMm() == p;
+        if (!onePitch) {
             w.given(
                     "p2",
                     "pitch of the wheel pulley",
@@ -36,6 +26,16 @@ final class Closure {
                     "mm",
                     driven.profile().standard());
         }
+        w.line("d", "z1·p/π", rim.teeth() * p / Math.PI, "mm", "pitch diameter of the drive pulley");
+        w.line(
+                "D",
+                onePitch ? "z2·p/π" : "z2·p2/π",
+                driven.pitchDiameterMm(),
+                "mm",
+                "pitch diameter of the wheel pulley");
+    }
+
+    static void centreDistance(Drive drive, DriveLayout at, Working w) {
         pitchDiameters(drive, w);
         var belt = drive.belt();
         var pitchLine = LayoutSolver.pitchLine(drive);

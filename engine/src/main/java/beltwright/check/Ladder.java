@@ -73,7 +73,7 @@ public final class Ladder {
         var explained = new Reading();
         check.explain(subject, working, explained);
         var verdict = check.verdict(subject, measured);
-        boolean told = verdict != Verdict.CANNOT_TELL && measured.known();
+        boolean told = verdict != Verdict.CANNOT_TELL;
         return new Finding(
                 check.key(subject),
                 check.name(),
@@ -91,16 +91,18 @@ public final class Ladder {
                 check.seats(subject).stream().map(SeatName::toString).toList(),
                 List.copyOf(working.needs()),
                 List.copyOf(working.estimates()),
-                told
-                        ? check.says(subject, measured)
-                        : verdict == Verdict.FAILS
-                                ? "cannot be laid out"
-                                : "needs " + String.join(", ", working.needs()),
+                told ? check.says(subject, measured) : "needs " + missing(working),
                 verdict == Verdict.HOLDS
                         ? ""
-                        : verdict == Verdict.CANNOT_TELL ? "measure it and enter it" : check.remedy(subject, measured),
+                        : verdict == Verdict.CANNOT_TELL
+                                ? (working.needs().isEmpty() ? "choose another belt" : "measure it and enter it")
+                                : check.remedy(subject, measured),
                 check.source(),
                 working.lines());
+    }
+
+    private static String missing(Working working) {
+        return working.needs().isEmpty() ? "a belt that goes around both pulleys" : String.join(", ", working.needs());
     }
 
     private static @Nullable Double margin(Check check, double capacity, double demand) {

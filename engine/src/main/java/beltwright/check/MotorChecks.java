@@ -201,6 +201,12 @@ final class MotorChecks {
         }
 
         @Override
+        void before(Subject s, Working w) {
+            Closure.centreDistance(s.drive(), s.at(), w);
+            Stack.tread(s, w);
+        }
+
+        @Override
         List<Term> along(Subject s) {
             return List.of(
                     plus(

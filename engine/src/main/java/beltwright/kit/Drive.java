@@ -5,6 +5,7 @@ import beltwright.part.DrivePulley;
 import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Screw;
+import beltwright.part.ToothedRim;
 import beltwright.part.Washer;
 import beltwright.part.WheelPulley;
 
@@ -27,6 +28,14 @@ public record Drive(
     /// {@return wheel teeth over motor teeth: how much slower the wheel turns}
     public double ratio() {
         return (double) wheelPulley.rim().teeth() / drivePulley.rim().teeth();
+    }
+
+    /// {@return whether belt and wheel pulley can go on together, without lifting the belt over a flange}
+    public boolean beltSlidesOn() {
+        var wheel = wheelPulley.rim().flanges();
+        return !drivePulley.rim().flanges().onWheelSide()
+                || wheel == ToothedRim.Flanges.NONE
+                || wheel == ToothedRim.Flanges.WHEEL_SIDE;
     }
 
     public SeatName seat(Role role) {
