@@ -5,7 +5,9 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /// Documents to text and back: the one codec of files and store.
 ///
@@ -41,18 +43,21 @@ public final class Codec {
             return refused(scope, "is larger than " + LARGEST_BYTES + " characters", "up to 2 MB", "split the file");
         }
         var documents = new ArrayList<Reading.Typed>();
+        var unsound = new HashSet<String>();
         for (var node : YamlReader.documents(scope, text.startsWith("\uFEFF") ? text.substring(1) : text)) {
             var typed = Documents.read(scope, node);
             if (typed != null) {
                 documents.add(typed);
+            } else {
+                Documents.idOf(node).ifPresent(unsound::add);
             }
         }
-        return new Reading(documents, scope.mistakes());
+        return new Reading(documents, unsound, scope.uses(), scope.mistakes());
     }
 
     private static Reading refused(Scope scope, String wrong, String allowed, String mend) {
         scope.mistake(1, wrong, allowed, mend);
-        return new Reading(List.of(), scope.mistakes());
+        return new Reading(List.of(), Set.of(), List.of(), scope.mistakes());
     }
 
     /// Reads text that holds exactly one document, as a store does.

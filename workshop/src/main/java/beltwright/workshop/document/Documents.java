@@ -4,7 +4,10 @@ import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -44,7 +47,7 @@ final class Documents {
                 : new Reading.Typed(document, file.file(), node.line(), at.lines());
     }
 
-    private static <A, B> @Nullable B map(@Nullable A value, java.util.function.Function<A, B> to) {
+    private static <A, B> @Nullable B map(@Nullable A value, Function<A, B> to) {
         return value == null ? null : to.apply(value);
     }
 
@@ -63,7 +66,18 @@ final class Documents {
         return null;
     }
 
-    private static void schema(Scope at, Node.Fields typed) {
+    /// {@return the id that a document gives itself, sound or not}
+    static Optional<String> idOf(Node node) {
+        return node instanceof Node.Fields typed
+                ? Stream.of(Document.Type.values())
+                        .map(t -> typed.fields().get(t.toString()))
+                        .filter(Node.Text.class::isInstance)
+                        .map(n -> ((Node.Text) n).text())
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    static void schema(Scope at, Node.Fields typed) {
         var allowed = "schema: " + Codec.SCHEMA;
         var node = at.required(typed, "schema", allowed);
         var text = node == null ? null : at.in("schema").text(node, allowed);
@@ -100,10 +114,7 @@ final class Documents {
                 typed.fields().entrySet().stream()
                         .filter(e -> names.contains(e.getKey()))
                         .collect(Collectors.toMap(
-                                java.util.Map.Entry::getKey,
-                                java.util.Map.Entry::getValue,
-                                (a, b) -> a,
-                                LinkedHashMap::new)),
+                                Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, LinkedHashMap::new)),
                 typed.line());
     }
 }

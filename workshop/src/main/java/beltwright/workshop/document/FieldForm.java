@@ -11,6 +11,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -23,7 +24,7 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
 
     static FieldForm of(RecordComponent component) {
         var field = Optional.ofNullable(component.getAnnotation(Field.class));
-        var words = component.getName().replaceAll("(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+        var words = component.getName().replaceAll("(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
         return new FieldForm(
                 component.getName(),
                 component.getType(),
@@ -149,8 +150,12 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
         }
     }
 
+    boolean canBe(double value) {
+        return value >= min && value <= max;
+    }
+
     private boolean inRange(Scope at, double value, String text, int line) {
-        if (value >= min && value <= max) {
+        if (canBe(value)) {
             return true;
         }
         at.mistake(

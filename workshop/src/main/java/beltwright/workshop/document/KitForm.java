@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,8 +30,8 @@ final class KitForm {
     private static final String FILLING_ALLOWED =
             "the id of a part, '4 x part-id', or '{part: part-id, count: 4, from: rider}'";
     private static final Pattern COUNTED = Pattern.compile("([0-9]{1,3})\\s*[x×]\\s+(\\S.*)");
-    private static final FieldForm NAME = new FieldForm("name", String.class, "what people call this kit", 0, 0);
-    private static final FieldForm NOTE = new FieldForm("note", String.class, "what else there is to say", 0, 0);
+    static final FieldForm NAME = new FieldForm("name", String.class, "what people call this kit", 0, 0);
+    static final FieldForm NOTE = new FieldForm("note", String.class, "what else there is to say", 0, 0);
     private static final FieldForm INVENTED =
             new FieldForm("invented", boolean.class, "whether the kit is a made-up example", 0, 0);
     private static final FieldForm COUNT = new FieldForm("count", int.class, "number of pieces", 1, 999);
@@ -42,7 +44,7 @@ final class KitForm {
         var invented = head(at, typed, INVENTED, false);
         var note = head(at, typed, NOTE, "");
         var seats = seats(at, typed);
-        var joints = joints(at, typed, seats.keySet());
+        var joints = joints(at, typed, named(typed));
         var placements = placements(at, typed);
         var taskNode = at.required(typed, "task", "what the kit is asked to do");
         var task = taskNode == null ? null : (Task) sourced(at.in("task"), taskNode, Task.class);
@@ -71,11 +73,28 @@ final class KitForm {
                 var name = seatName(inside.in(words), words, value.line());
                 var filling = filling(inside.in(words), value);
                 if (name != null && filling != null) {
+                    inside.in(words)
+                            .uses(value.line(), filling.part(), name.role().type());
                     seats.put(name, filling);
                 }
             });
         }
         return Collections.unmodifiableSortedMap(seats);
+    }
+
+    /// {@return the seats that are named at all}, so that a bad filling is not told again by every joint
+    private static SortedSet<SeatName> named(Node.Fields typed) {
+        var named = new TreeSet<SeatName>();
+        if (typed.fields().get("seats") instanceof Node.Fields seats) {
+            var unheard = Scope.file("");
+            seats.fields().forEach((words, node) -> {
+                var name = seatName(unheard, words, node.line());
+                if (name != null) {
+                    named.add(name);
+                }
+            });
+        }
+        return named;
     }
 
     static @Nullable SeatName seatName(Scope at, String words, int line) {
@@ -168,7 +187,7 @@ final class KitForm {
         for (var item : items) {
             var words = at.text(item, "the name of a seat");
             var name = words == null ? null : seatName(at, words, item.line());
-            if (name != null && !seats.contains(name)) {
+            if (name != null && !seats.isEmpty() && !seats.contains(name)) { // without any seat, that alone is told
                 var filled = seats.stream().map(SeatName::toString).toList();
                 at.mistake(
                         item.line(),

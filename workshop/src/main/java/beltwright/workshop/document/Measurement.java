@@ -1,7 +1,9 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Part;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Provenance;
+import beltwright.quantity.Refusal;
 import beltwright.quantity.Source;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -25,6 +27,25 @@ public record Measurement(
 
     public Measurement {
         values = Collections.unmodifiableSortedMap(new TreeMap<>(values));
+    }
+
+    /// {@return the part with these values in place of its own}
+    ///
+    /// @throws Refusal if the part has no such dimension
+    public Part over(Part part) {
+        var form = RecordForm.of(part.getClass());
+        for (var path : values.keySet()) {
+            var field = form.paths().get(path);
+            if (field == null || !field.dimension()) {
+                throw new Refusal(
+                        id + ".values." + path,
+                        "is not a dimension of " + part.id(),
+                        String.join(", ", PartForm.dimensions(part.getClass()).keySet()),
+                        "name a dimension of a " + part.kind());
+            }
+        }
+        return (Part)
+                form.mapped(part, leaf -> values.containsKey(leaf.path()) ? values.get(leaf.path()) : leaf.value());
     }
 
     static Provenance provenance(String with, LocalDate when) {

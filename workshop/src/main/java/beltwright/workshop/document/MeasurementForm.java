@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Part;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.DimensionText;
 import beltwright.quantity.Refusal;
@@ -21,6 +22,9 @@ final class MeasurementForm {
         at.refuseOthers(typed, HEAD);
         var ofNode = at.required(typed, "of", "the id of the part that was measured");
         var of = ofNode == null ? null : Documents.id(at.in("of"), ofNode);
+        if (ofNode != null && of != null) {
+            at.in("of").uses(ofNode.line(), of, Part.class);
+        }
         var by = text(at, typed, "by", "who measured");
         var with = text(at, typed, "with", "what it was measured with, for example 'caliper, 0.02 mm'");
         var whenText = text(at, typed, "when", "a day as year-month-day");

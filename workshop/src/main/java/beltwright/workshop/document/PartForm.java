@@ -40,6 +40,13 @@ final class PartForm {
         return usual == null ? null : (Part) part;
     }
 
+    /// {@return the fields of this kind that hold a dimension, by path}
+    static SequencedMap<String, FieldForm> dimensions(Class<? extends Part> kind) {
+        var dimensions = RecordForm.of(kind).paths();
+        dimensions.values().removeIf(f -> !f.dimension());
+        return dimensions;
+    }
+
     private static @Nullable Kinds kind(Scope at, @Nullable Node node) {
         var inside = at.in("kind");
         var words = node == null ? null : inside.text(node, Kinds.allowed());

@@ -1,13 +1,22 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Part;
 import beltwright.quantity.Refusal;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /// What was read from files: the documents that are sound in themselves, and every mistake, in reading order.
-public record Reading(List<Typed> documents, List<Mistake> mistakes) {
+///
+/// @param unsound ids of documents that had mistakes of their own; what names them is not told that they are missing
+/// @param uses every place that names a part, in sound and unsound documents alike
+public record Reading(List<Typed> documents, Set<String> unsound, List<Use> uses, List<Mistake> mistakes) {
     public Reading {
         documents = List.copyOf(documents);
+        unsound = Set.copyOf(unsound);
+        uses = List.copyOf(uses);
         mistakes = mistakes.stream().sorted(Mistake.ORDER).toList();
     }
 
@@ -27,11 +36,37 @@ public record Reading(List<Typed> documents, List<Mistake> mistakes) {
         }
     }
 
+    /// A place that names a part, and the kind of part that it takes.
+    public record Use(String file, int line, String field, String part, Class<? extends Part> type) {}
+
+    /// {@return what was read from several files as one}
+    public static Reading together(List<Reading> readings) {
+        return new Reading(
+                readings.stream().flatMap(r -> r.documents.stream()).toList(),
+                readings.stream().flatMap(r -> r.unsound.stream()).collect(Collectors.toSet()),
+                readings.stream().flatMap(r -> r.uses.stream()).toList(),
+                readings.stream().flatMap(r -> r.mistakes.stream()).toList());
+    }
+
+    /// {@return the same reading with what came to light by holding the documents against each other}
+    public Reading and(List<Mistake> more) {
+        return new Reading(
+                documents,
+                unsound,
+                uses,
+                Stream.concat(mistakes.stream(), more.stream()).toList());
+    }
+
     /// @throws Refusal naming the first mistake, if there is any
     public List<Document> orRefuse() {
         if (!mistakes.isEmpty()) {
             throw mistakes.getFirst().refusal();
         }
+        return sound();
+    }
+
+    /// {@return the documents that are sound in themselves}
+    public List<Document> sound() {
         return documents.stream().map(Typed::document).toList();
     }
 }

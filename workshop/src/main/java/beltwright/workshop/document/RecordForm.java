@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.SequencedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /// A record as it is typed: one field for each component, by the component's own name and in the record's order.
@@ -104,9 +104,9 @@ final class RecordForm {
 
     List<Leaf> leaves(Object made) {
         var leaves = new ArrayList<Leaf>();
-        mapped(made, (leaf, value) -> {
+        mapped(made, leaf -> {
             leaves.add(leaf);
-            return value;
+            return leaf.value();
         });
         return leaves;
     }
@@ -125,11 +125,11 @@ final class RecordForm {
     }
 
     /// {@return the record made anew, each of its values passed through `change`}
-    Object mapped(Object made, BiFunction<Leaf, Object, Object> change) {
+    Object mapped(Object made, Function<Leaf, Object> change) {
         return mapped(made, "", change);
     }
 
-    private Object mapped(Object made, String path, BiFunction<Leaf, Object, Object> change) {
+    private Object mapped(Object made, String path, Function<Leaf, Object> change) {
         var values = new ArrayList<@Nullable Object>();
         for (int i = 0; i < fields.size(); i++) {
             var field = fields.get(i);
@@ -139,7 +139,7 @@ final class RecordForm {
             } else if (given(field.name())) {
                 values.add(value);
             } else {
-                values.add(change.apply(new Leaf(path + field.name(), field, value), value));
+                values.add(change.apply(new Leaf(path + field.name(), field, value)));
             }
         }
         return make(values);

@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Part;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,28 +15,31 @@ final class Scope {
     private final String file;
     private final String document;
     private final String path;
-    private final List<Mistake> mistakes;
+    private final Found found;
     private final Map<String, Integer> lines;
 
-    private Scope(String file, String document, String path, List<Mistake> mistakes, Map<String, Integer> lines) {
+    /// What has been found in the whole file so far.
+    private record Found(List<Mistake> mistakes, List<Reading.Use> uses) {}
+
+    private Scope(String file, String document, String path, Found found, Map<String, Integer> lines) {
         this.file = file;
         this.document = document;
         this.path = path;
-        this.mistakes = mistakes;
+        this.found = found;
         this.lines = lines;
     }
 
     static Scope file(String file) {
-        return new Scope(file, "", "", new ArrayList<>(), new HashMap<>());
+        return new Scope(file, "", "", new Found(new ArrayList<>(), new ArrayList<>()), new HashMap<>());
     }
 
     /// {@return the scope of one document of the file, with lines of its own}
     Scope document(String id) {
-        return new Scope(file, id, "", mistakes, new HashMap<>());
+        return new Scope(file, id, "", found, new HashMap<>());
     }
 
     Scope in(String name) {
-        return new Scope(file, document, path.isEmpty() ? name : path + "." + name, mistakes, lines);
+        return new Scope(file, document, path.isEmpty() ? name : path + "." + name, found, lines);
     }
 
     String file() {
@@ -47,7 +51,16 @@ final class Scope {
     }
 
     List<Mistake> mistakes() {
-        return mistakes;
+        return found.mistakes();
+    }
+
+    List<Reading.Use> uses() {
+        return found.uses();
+    }
+
+    /// Notes that this place names a part.
+    void uses(int line, String part, Class<? extends Part> type) {
+        found.uses().add(new Reading.Use(file, line, field(), part, type));
     }
 
     Map<String, Integer> lines() {
@@ -68,7 +81,7 @@ final class Scope {
     }
 
     void mistake(int line, String wrong, String allowed, String mend) {
-        mistakes.add(new Mistake(file, line, field(), wrong, allowed, mend));
+        mistakes().add(new Mistake(file, line, field(), wrong, allowed, mend));
     }
 
     void refused(int line, Refusal refusal) {

@@ -16,6 +16,8 @@ import org.snakeyaml.engine.v2.events.MappingStartEvent;
 import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
+import org.snakeyaml.engine.v2.events.StreamEndEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -28,16 +30,16 @@ final class YamlReader {
     private static final int DEEPEST = 8;
     private static final int LONGEST_NAME = 200; // YAML itself stops at 1024
     private static final Pattern DOCUMENT_START = Pattern.compile("^---(?=\\s|$)", Pattern.MULTILINE);
-    private static final LoadSettings SETTINGS =
-            LoadSettings.builder().setCodePointLimit(2 * Codec.LARGEST_BYTES).build();
 
     private final Scope scope;
     private final int lineOffset;
+    private int reached;
     private Iterator<Event> events = List.<Event>of().iterator();
 
     private YamlReader(Scope scope, int lineOffset) {
         this.scope = scope;
         this.lineOffset = lineOffset;
+        this.reached = lineOffset + 1;
     }
 
     /// {@return the documents that could be read}; mistakes go to the scope
@@ -55,11 +57,21 @@ final class YamlReader {
         return documents;
     }
 
+    /// {@return one value as typed: nested where it begins with a bracket, text otherwise}
+    static Node value(Scope scope, String typed) {
+        var text = typed.strip();
+        if (text.isEmpty() || "{[\"'".indexOf(text.charAt(0)) < 0) {
+            return new Node.Text(text, 1);
+        }
+        var nodes = documents(scope, text);
+        return nodes.isEmpty() ? new Node.Text("", 1) : nodes.getFirst();
+    }
+
     private void read(String text, List<Node> documents) {
         try {
-            events = new Parse(SETTINGS).parseString(text).iterator();
-            while (events.hasNext()) {
-                if (events.next() instanceof NodeEvent root) {
+            events = new Parse(settings(text)).parseString(text).iterator();
+            for (var event = next(); !(event instanceof StreamEndEvent); event = next()) {
+                if (event instanceof NodeEvent root) {
                     var node = node(root, line(root.getStartMark()), 0);
                     if (!(node instanceof Node.Text empty && empty.text().isEmpty())) {
                         documents.add(node);
@@ -73,6 +85,14 @@ final class YamlReader {
         } catch (Unwanted e) {
             scope.refused(e.line, e.refusal);
         }
+    }
+
+    /// One buffer holds the whole text: the parser fails on a pair of surrogates that straddles two.
+    private static LoadSettings settings(String text) {
+        return LoadSettings.builder()
+                .setBufferSize(text.length() + 2)
+                .setCodePointLimit(text.length() + 1)
+                .build();
     }
 
     private void unreadable(int line, String problem) {
@@ -96,7 +116,7 @@ final class YamlReader {
 
     private Node items(int line, int depth) {
         var items = new ArrayList<Node>();
-        while (events.next() instanceof NodeEvent item) {
+        while (next() instanceof NodeEvent item) {
             items.add(node(item, line(item.getStartMark()), depth + 1));
         }
         return new Node.Items(items, line);
@@ -104,13 +124,13 @@ final class YamlReader {
 
     private Node fields(int line, int depth) {
         var fields = new LinkedHashMap<String, Node>();
-        while (events.next() instanceof NodeEvent key) {
+        while (next() instanceof NodeEvent key) {
             int keyLine = line(key.getStartMark());
             if (!(node(key, keyLine, depth + 1) instanceof Node.Text name)
                     || name.text().length() > LONGEST_NAME) {
                 throw new Unwanted(keyLine, "the name of a field is not a short text", "name: value", "name the field");
             }
-            var value = node((NodeEvent) events.next(), keyLine, depth + 1);
+            var value = node((NodeEvent) next(), keyLine, depth + 1);
             if (fields.putIfAbsent(name.text(), value) != null) {
                 scope.in(name.text())
                         .mistake(keyLine, "is given twice", "each field once", "take out or rename one of the two");
@@ -143,7 +163,19 @@ final class YamlReader {
         return text;
     }
 
-    private int line(Optional<org.snakeyaml.engine.v2.exceptions.Mark> mark) {
+    /// {@return the parser's next event}; it lets a `\U` beyond Unicode out as a plain argument error
+    private Event next() {
+        try {
+            var event = events.next();
+            reached = line(event.getEndMark());
+            return event;
+        } catch (IllegalArgumentException e) {
+            throw new Unwanted(
+                    reached, "holds an escape that is no character", "printable text", "take the escape out");
+        }
+    }
+
+    private int line(Optional<Mark> mark) {
         return lineOffset + mark.map(m -> m.getLine() + 1).orElse(1);
     }
 

@@ -18,6 +18,11 @@ final class YamlWriter {
         return out.toString();
     }
 
+    /// {@return a value on one line, as it can be typed again}
+    static String inline(Node value) {
+        return inline(value, PLAIN_IN_BLOCK);
+    }
+
     private static void block(Node.Fields fields, int level, StringBuilder out) {
         fields.fields().forEach((name, value) -> {
             out.repeat(' ', 2 * level).append(text(name, PLAIN_IN_BRACES)).append(':');

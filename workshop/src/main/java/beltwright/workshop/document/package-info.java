@@ -1,7 +1,8 @@
 /// What a workshop keeps, as documents, and the one text that files and store write them in.
 ///
-/// Lives here: parts, kits and measurements as YAML, every mistake of a file with its line. May not: files, databases,
-/// or what documents must agree on with each other.
+/// Lives here: parts, kits and measurements as YAML, every mistake with its line, what can be changed in them, what
+/// they
+/// must agree on. May not: files, databases.
 @NullMarked
 package beltwright.workshop.document;
 

@@ -1,0 +1,190 @@
+package beltwright.workshop;
+
+import beltwright.quantity.Refusal;
+import beltwright.workshop.document.Codec;
+import beltwright.workshop.document.Document;
+import beltwright.workshop.document.Fingerprint;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/// Where documents are kept: canonical text with its SHA-256, in SQLite or PostgreSQL by the same statements.
+///
+/// Nothing is held open between calls. What was saved when a call returns survives a kill.
+public final class Store {
+    private static final String NEWEST_SCHEMA = "1";
+    private static final int BUSY_MILLISECONDS = 10_000;
+
+    private final String name;
+    private final Jdbi jdbi;
+
+    private Store(String name, DataSource source) {
+        this.name = name;
+        this.jdbi = Jdbi.create(source);
+        try {
+            if (!current()) {
+                migrate(source);
+            }
+        } catch (JdbiException | FlywayException e) {
+            throw new Refusal(
+                    name,
+                    "cannot be opened as a store: " + firstLine(e),
+                    "a store of this program, or a path where a new one can be made",
+                    "give another path, or move this file away");
+        }
+    }
+
+    /// Opens the store in this file, and makes it where there is none.
+    ///
+    /// @throws Refusal if the file cannot be made or is no store
+    public static Store open(Path file) {
+        var folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(file)) {
+            throw new Refusal(
+                    file.toString(),
+                    "no store can be made here",
+                    "a file in an existing folder",
+                    "make the folder first");
+        }
+        var config = new SQLiteConfig();
+        config.enforceForeignKeys(true);
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        var source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        return new Store(file.toString(), source);
+    }
+
+    /// Opens a store in a database that is there already, such as PostgreSQL.
+    public static Store on(String name, DataSource source) {
+        return new Store(name, source);
+    }
+
+    private boolean current() {
+        try {
+            return jdbi.withHandle(
+                    handle -> handle.select("select version from schema_history where version is not null")
+                            .mapTo(String.class)
+                            .list()
+                            .contains(NEWEST_SCHEMA));
+        } catch (JdbiException e) {
+            return false; // no such table yet; a file that is no database is refused by the migration that follows
+        }
+    }
+
+    private static void migrate(DataSource source) {
+        Flyway.configure()
+                .dataSource(source)
+                .table("schema_history")
+                .locations("classpath:beltwright/workshop/migrations")
+                .load()
+                .migrate();
+    }
+
+    /// {@return every part, kit and measurement kept here, ready to use}
+    ///
+    /// @throws Refusal if a row was damaged
+    public Shelf shelf() {
+        return Shelf.of(documents().values());
+    }
+
+    /// {@return every document by its id, as typed}
+    ///
+    /// @throws Refusal if a row was damaged
+    public SortedMap<String, Document> documents() {
+        return jdbi.withHandle(this::documents);
+    }
+
+    private SortedMap<String, Document> documents(Handle handle) {
+        var documents = new TreeMap<String, Document>();
+        for (var row : rows(handle)) {
+            documents.put(row.id, row.document(name));
+        }
+        return documents;
+    }
+
+    /// Saves all of these, or none. A document with an id that is kept already takes the other's place.
+    public void save(Collection<? extends Document> documents) {
+        change(before -> List.copyOf(documents));
+    }
+
+    /// Looks at what is kept and saves what follows from it, with nobody changing anything in between.
+    ///
+    /// @return what was saved
+    public List<Document> change(Function<SortedMap<String, Document>, List<Document>> follows) {
+        return jdbi.inTransaction(handle -> {
+            var batch = handle.prepareBatch("""
+                    insert into document (id, type, sha256, canonical_text) values (:id, :type, :sha256, :text)
+                    on conflict (id) do update set
+                        type = excluded.type, sha256 = excluded.sha256, canonical_text = excluded.canonical_text""");
+            var documents = follows.apply(documents(handle));
+            for (var document : documents) {
+                var text = Codec.write(document);
+                batch.bind("id", document.id())
+                        .bind("type", document.type().toString())
+                        .bind("sha256", Fingerprint.of(text))
+                        .bind("text", text)
+                        .add();
+            }
+            if (!documents.isEmpty()) {
+                batch.execute();
+            }
+            return documents;
+        });
+    }
+
+    /// {@return one fingerprint of everything kept: SHA-256 over the lines `type id sha256`, sorted}
+    public String contentHash() {
+        var lines = new StringBuilder();
+        jdbi.withHandle(Store::rows).stream()
+                .map(row -> row.type + " " + row.id + " " + row.sha256 + "\n")
+                .sorted()
+                .forEach(lines::append);
+        return Fingerprint.of(lines.toString());
+    }
+
+    /// {@return how many documents were read back and found to be what was saved}
+    ///
+    /// @throws Refusal naming the first that is not
+    public int verify() {
+        return documents().size();
+    }
+
+    private static List<Row> rows(Handle handle) {
+        return handle.select("select id, type, sha256, canonical_text from document")
+                .map((row, context) -> new Row(row.getString(1), row.getString(2), row.getString(3), row.getString(4)))
+                .list();
+    }
+
+    private static String firstLine(Exception e) {
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    }
+
+    private record Row(String id, String type, String sha256, String text) {
+        Document document(String store) {
+            var read = Fingerprint.of(text).equals(sha256) ? Codec.readOne(id, text) : null;
+            if (read == null || !read.id().equals(id) || !read.type().toString().equals(type)) {
+                throw new Refusal(
+                        store,
+                        "the text of " + type + " '" + id + "' is not what was saved",
+                        "text with the SHA-256 " + sha256,
+                        "put back a copy of the store, or import this document again into a new one");
+            }
+            return read;
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package beltwright.workshop;
+
+import beltwright.part.Reference;
+import beltwright.workshop.document.Agreement;
+import beltwright.workshop.document.Document;
+import beltwright.workshop.document.Mistake;
+import beltwright.workshop.document.Reading;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/// A workshop's store together with its reference file: import and export.
+public record Workshop(Store store, Reference reference) {
+
+    /// What an import did: it saved these documents, or it found these mistakes and saved nothing.
+    public record Import(List<Document> saved, List<Mistake> mistakes) {
+        public Import {
+            saved = List.copyOf(saved);
+            mistakes = List.copyOf(mistakes);
+        }
+    }
+
+    /// Reads every `*.yaml` below a folder and saves all documents, or none and says everything that is wrong.
+    ///
+    /// @throws beltwright.quantity.Refusal if there is nothing to read
+    public Import importFolder(Path folder) {
+        var reading = Folder.read(folder);
+        var mistakes = new ArrayList<Mistake>();
+        var saved = store.change(stored -> {
+            var together = agreed(reading, stored, reference);
+            mistakes.addAll(together.mistakes());
+            return mistakes.isEmpty() ? together.sound() : List.of();
+        });
+        return new Import(saved, mistakes);
+    }
+
+    /// {@return the shelf that importing this folder into an empty store would give}
+    ///
+    /// @throws beltwright.quantity.Refusal naming the first mistake, if there is any
+    public static Shelf shelfOf(Path folder, Reference reference) {
+        return Shelf.of(agreed(Folder.read(folder), Map.of(), reference).orRefuse());
+    }
+
+    private static Reading agreed(Reading reading, Map<String, Document> stored, Reference reference) {
+        return reading.and(
+                Agreement.mistakes(reading, stored, reference.materials().keySet()));
+    }
+
+    /// Writes every document as a file of its own into a new or an empty folder.
+    ///
+    /// @throws beltwright.quantity.Refusal if the folder is not empty or cannot be written
+    public void exportFolder(Path folder) {
+        Folder.write(folder, store.documents().values());
+    }
+}

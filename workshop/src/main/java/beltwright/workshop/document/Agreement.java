@@ -1,0 +1,178 @@
+package beltwright.workshop.document;
+
+import beltwright.kit.Kit;
+import beltwright.kit.KitDraft;
+import beltwright.part.Kinds;
+import beltwright.part.Part;
+import beltwright.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/// What documents must agree on before they are kept together: ids, parts that exist and are of the right kind, fields
+/// that were measured, materials that the reference file knows.
+public final class Agreement {
+    private final Reading reading;
+    private final Map<String, Document> stored;
+    private final Collection<String> materials;
+    private final Map<String, Part> parts = new TreeMap<>();
+    private final List<Mistake> mistakes = new ArrayList<>();
+
+    private Agreement(Reading reading, Map<String, Document> stored, Collection<String> materials) {
+        this.reading = reading;
+        this.stored = stored;
+        this.materials = new TreeSet<>(materials);
+        stored.values().forEach(this::know);
+        reading.documents().forEach(typed -> know(typed.document()));
+    }
+
+    private void know(Document document) {
+        if (document instanceof Document.OfPart(var part)) {
+            parts.put(part.id(), part);
+        }
+    }
+
+    /// Holds what was read against itself and against what is stored already.
+    ///
+    /// @param stored documents by id; those read would replace them
+    /// @param materials ids that a part may name as its material
+    public static List<Mistake> mistakes(Reading reading, Map<String, Document> stored, Collection<String> materials) {
+        var agreement = new Agreement(reading, stored, materials);
+        agreement.ids();
+        reading.uses().forEach(agreement::use);
+        reading.documents().forEach(agreement::inside);
+        return agreement.mistakes;
+    }
+
+    private void ids() {
+        var first = new HashMap<String, Reading.Typed>();
+        for (var typed : reading.documents()) {
+            var other = first.putIfAbsent(typed.document().id(), typed);
+            if (other != null) {
+                mistakes.add(typed.mistake(
+                        "",
+                        "the id is used twice, first in " + other.file() + ":" + other.line(),
+                        "each id once, over parts, kits and measurements",
+                        "rename one of the two, or take it out"));
+            }
+            var before = stored.get(typed.document().id());
+            if (before != null && !kind(before).equals(kind(typed.document()))) {
+                mistakes.add(typed.mistake(
+                        "",
+                        "is a " + kind(typed.document()) + ", but a " + kind(before) + " with this id is kept already",
+                        "a " + kind(before) + ", or an id of its own",
+                        "use another id"));
+            }
+        }
+    }
+
+    private static String kind(Document document) {
+        return document instanceof Document.OfPart(var part)
+                ? part.kind()
+                : document.type().toString();
+    }
+
+    private void use(Reading.Use use) {
+        var part = parts.get(use.part());
+        if (part == null && !reading.unsound().contains(use.part())) {
+            var fit = parts.values().stream()
+                    .filter(use.type()::isInstance)
+                    .map(Part::id)
+                    .toList();
+            mistakes.add(new Mistake(
+                    use.file(),
+                    use.line(),
+                    use.field(),
+                    "no part has the id '" + use.part() + "'",
+                    fit.isEmpty() ? "the id of a part" : String.join(", ", fit),
+                    Scope.Nearest.mend(use.part(), fit)));
+        } else if (part != null && !use.type().isInstance(part)) {
+            mistakes.add(new Mistake(
+                    use.file(),
+                    use.line(),
+                    use.field(),
+                    "'" + part.id() + "' is a " + part.kind(),
+                    "a " + Kinds.of(use.type()).words(),
+                    "put a part of that kind into this seat"));
+        }
+    }
+
+    private void inside(Reading.Typed typed) {
+        switch (typed.document()) {
+            case Document.OfPart(var part) -> materials(typed, part);
+            case Document.OfKit(var kit) -> {
+                if (kit.seats().values().stream().allMatch(f -> parts.containsKey(f.part()))) {
+                    resolves(typed, kit);
+                }
+            }
+            case Document.OfMeasurement(var measurement) -> {
+                var part = parts.get(measurement.of());
+                if (part != null) {
+                    measured(typed, measurement, part);
+                }
+            }
+        }
+    }
+
+    private void materials(Reading.Typed typed, Part part) {
+        for (var leaf : RecordForm.of(part.getClass()).leaves(part)) {
+            if (leaf.value() instanceof String material
+                    && leaf.path().toLowerCase(Locale.ROOT).endsWith("material")
+                    && !materials.contains(material)) {
+                var known = List.copyOf(materials);
+                mistakes.add(typed.mistake(
+                        leaf.path(),
+                        "'" + material + "' is not in the reference file",
+                        String.join(", ", known),
+                        Scope.Nearest.mend(material, known)));
+            }
+        }
+    }
+
+    private void measured(Reading.Typed typed, Measurement measurement, Part part) {
+        var fields = PartForm.dimensions(part.getClass());
+        measurement.values().forEach((path, value) -> {
+            var field = fields.get(path);
+            if (field == null) {
+                var names = List.copyOf(fields.keySet());
+                mistakes.add(typed.mistake(
+                        "values." + path,
+                        "is not a dimension of '" + part.id() + "', a " + part.kind(),
+                        String.join(", ", names),
+                        Scope.Nearest.mend(path, names)));
+            } else if (value.known() && !field.canBe(value.nominal())) {
+                mistakes.add(typed.mistake(
+                        "values." + path,
+                        "'" + value.text() + "' cannot be true of a real one",
+                        field.allowed(),
+                        "check the unit and the decimal point"));
+            }
+        });
+    }
+
+    /// Names what keeps a kit from being one at all, unless a part of it has been named already.
+    private void resolves(Reading.Typed typed, KitDraft kit) {
+        var wrong = kit.seats().entrySet().stream()
+                .anyMatch(e -> !e.getKey()
+                        .role()
+                        .type()
+                        .isInstance(parts.get(e.getValue().part())));
+        if (wrong) {
+            return;
+        }
+        try {
+            Kit.resolve(kit, id -> Objects.requireNonNull(parts.get(id)));
+        } catch (Refusal r) {
+            var path = r.where().startsWith("kit " + kit.id() + ".")
+                    ? r.where().substring(("kit " + kit.id() + ".").length())
+                    : "";
+            mistakes.add(typed.mistake(path, r.wrong(), r.allowed(), r.mend()));
+        }
+    }
+}
