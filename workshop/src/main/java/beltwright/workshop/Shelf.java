@@ -3,6 +3,7 @@ package beltwright.workshop;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.part.Part;
+import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Changes;
 import beltwright.workshop.document.Document;
@@ -21,8 +22,12 @@ import java.util.function.UnaryOperator;
 /// Parts are as they are used: measurements are laid over them in the order of [Measurement#ORDER], edits over those.
 ///
 /// @param measurements in the order in which they were laid over the parts
-public record Shelf(SortedMap<String, Part> parts, SortedMap<String, KitDraft> drafts, List<Measurement> measurements) {
-    public static final Shelf EMPTY = of(List.of());
+/// @param reference the materials that parts may name
+public record Shelf(
+        SortedMap<String, Part> parts,
+        SortedMap<String, KitDraft> drafts,
+        List<Measurement> measurements,
+        Reference reference) {
 
     public Shelf {
         parts = Collections.unmodifiableSortedMap(new TreeMap<>(parts));
@@ -31,7 +36,7 @@ public record Shelf(SortedMap<String, Part> parts, SortedMap<String, KitDraft> d
     }
 
     /// @throws Refusal if a measurement does not fit its part
-    public static Shelf of(Collection<? extends Document> documents) {
+    public static Shelf of(Collection<? extends Document> documents, Reference reference) {
         var parts = new TreeMap<String, Part>();
         var drafts = new TreeMap<String, KitDraft>();
         var measurements = new ArrayList<Measurement>();
@@ -46,7 +51,7 @@ public record Shelf(SortedMap<String, Part> parts, SortedMap<String, KitDraft> d
         for (var measurement : measurements) {
             parts.put(measurement.of(), measurement.over(found(parts, "part", measurement.of())));
         }
-        return new Shelf(parts, drafts, measurements);
+        return new Shelf(parts, drafts, measurements, reference);
     }
 
     /// @throws Refusal if there is no such part
@@ -63,7 +68,7 @@ public record Shelf(SortedMap<String, Part> parts, SortedMap<String, KitDraft> d
     ///
     /// @throws Refusal if there is no such kit, or something keeps it from being one
     public Kit kit(String id) {
-        return Kit.resolve(draft(id), this::part);
+        return Kit.resolve(draft(id), this::part, reference);
     }
 
     /// {@return the shelf as it would be with these edits, made one after the other}
@@ -82,12 +87,16 @@ public record Shelf(SortedMap<String, Part> parts, SortedMap<String, KitDraft> d
                 throw unknown(edit.document());
             }
         }
-        return new Shelf(changedParts, changedDrafts, measurements);
+        return new Shelf(changedParts, changedDrafts, measurements, reference);
     }
 
     /// {@return the shelf with every dimension whose source is an estimate forgotten}
     public Shelf withoutEstimates() {
-        return new Shelf(each(parts, Changes::withoutEstimates), each(drafts, Changes::withoutEstimates), measurements);
+        return new Shelf(
+                each(parts, Changes::withoutEstimates),
+                each(drafts, Changes::withoutEstimates),
+                measurements,
+                reference);
     }
 
     private static <T> SortedMap<String, T> each(SortedMap<String, T> things, UnaryOperator<T> change) {

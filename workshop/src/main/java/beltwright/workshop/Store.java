@@ -95,13 +95,6 @@ public final class Store {
                 .migrate();
     }
 
-    /// {@return every part, kit and measurement kept here, ready to use}
-    ///
-    /// @throws Refusal if a row was damaged
-    public Shelf shelf() {
-        return Shelf.of(documents().values());
-    }
-
     /// {@return every document by its id, as typed}
     ///
     /// @throws Refusal if a row was damaged

@@ -5,6 +5,7 @@ import beltwright.workshop.document.Agreement;
 import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
+import beltwright.workshop.document.ReferenceFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,20 @@ public record Workshop(Store store, Reference reference) {
             saved = List.copyOf(saved);
             mistakes = List.copyOf(mistakes);
         }
+    }
+
+    /// {@return the workshop in this file, made where there is none, with the reference file of the program}
+    ///
+    /// @throws beltwright.quantity.Refusal if the file cannot be made or is no store
+    public static Workshop open(Path file) {
+        return new Workshop(Store.open(file), ReferenceFile.bundled());
+    }
+
+    /// {@return everything kept here, ready to use}
+    ///
+    /// @throws beltwright.quantity.Refusal if a row was damaged
+    public Shelf shelf() {
+        return Shelf.of(store.documents().values(), reference);
     }
 
     /// Reads every `*.yaml` below a folder and saves all documents, or none and says everything that is wrong.
@@ -39,12 +54,11 @@ public record Workshop(Store store, Reference reference) {
     ///
     /// @throws beltwright.quantity.Refusal naming the first mistake, if there is any
     public static Shelf shelfOf(Path folder, Reference reference) {
-        return Shelf.of(agreed(Folder.read(folder), Map.of(), reference).orRefuse());
+        return Shelf.of(agreed(Folder.read(folder), Map.of(), reference).orRefuse(), reference);
     }
 
     private static Reading agreed(Reading reading, Map<String, Document> stored, Reference reference) {
-        return reading.and(
-                Agreement.mistakes(reading, stored, reference.materials().keySet()));
+        return reading.and(Agreement.mistakes(reading, stored, reference));
     }
 
     /// Writes every document as a file of its own into a new or an empty folder.

@@ -1,5 +1,6 @@
 package beltwright.workshop;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -10,6 +11,7 @@ import beltwright.part.DrivePulley;
 import beltwright.part.Motor;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Editable;
+import beltwright.workshop.document.ReferenceFile;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -18,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ShelfTest {
-    private final Shelf shelf = Shelf.of(SmallWorkshop.documents());
+    private final Shelf shelf = Shelf.of(SmallWorkshop.documents(), ReferenceFile.bundled());
 
     @Test
     void measurementsLieOverPartsAndTheLaterWins() {
@@ -65,7 +67,7 @@ class ShelfTest {
     }
 
     private static boolean accepted(Editable field, String value) {
-        var shelf = Shelf.of(SmallWorkshop.documents());
+        var shelf = Shelf.of(SmallWorkshop.documents(), ReferenceFile.bundled());
         for (var id : List.of("motor-50", "pulley-16", "belt-305-15", "short-street")) {
             if (shelf.editable(id).contains(field)) {
                 try {
@@ -95,11 +97,17 @@ class ShelfTest {
         assertThat(motor(edited).shaftForm()).hasToString("round");
         assertThat(motor(edited).label().massKg().estimated()).isTrue();
         var kit = edited.draft("short-street");
-        assertThat(kit.seats().get(new SeatName(Side.LEFT, Role.BELT)).count()).isEqualTo(2);
-        assertThat(kit.seats().get(new SeatName(Side.LEFT, Role.MOUNT)).fromRider())
+        assertThat(requireNonNull(kit.seats().get(new SeatName(Side.LEFT, Role.BELT)))
+                        .count())
+                .isEqualTo(2);
+        assertThat(requireNonNull(kit.seats().get(new SeatName(Side.LEFT, Role.MOUNT)))
+                        .fromRider())
                 .isTrue();
         assertThat(kit.joints()).isEmpty();
-        assertThat(kit.placements().get(Side.LEFT).aboveAxleDeg().provenance().words())
+        assertThat(requireNonNull(kit.placements().get(Side.LEFT))
+                        .aboveAxleDeg()
+                        .provenance()
+                        .words())
                 .isEqualTo("measured, rule");
         assertThat(kit.task().gradePercent().nominal()).isEqualTo(20);
         assertThat(kit.name()).isEqualTo("Long Street: the second");

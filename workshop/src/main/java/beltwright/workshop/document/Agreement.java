@@ -4,30 +4,29 @@ import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.part.Kinds;
 import beltwright.part.Part;
+import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /// What documents must agree on before they are kept together: ids, parts that exist and are of the right kind, fields
 /// that were measured, materials that the reference file knows.
 public final class Agreement {
     private final Reading reading;
     private final Map<String, Document> stored;
-    private final Collection<String> materials;
+    private final Reference reference;
     private final Map<String, Part> parts = new TreeMap<>();
     private final List<Mistake> mistakes = new ArrayList<>();
 
-    private Agreement(Reading reading, Map<String, Document> stored, Collection<String> materials) {
+    private Agreement(Reading reading, Map<String, Document> stored, Reference reference) {
         this.reading = reading;
         this.stored = stored;
-        this.materials = new TreeSet<>(materials);
+        this.reference = reference;
         stored.values().forEach(this::know);
         reading.documents().forEach(typed -> know(typed.document()));
     }
@@ -41,9 +40,9 @@ public final class Agreement {
     /// Holds what was read against itself and against what is stored already.
     ///
     /// @param stored documents by id; those read would replace them
-    /// @param materials ids that a part may name as its material
-    public static List<Mistake> mistakes(Reading reading, Map<String, Document> stored, Collection<String> materials) {
-        var agreement = new Agreement(reading, stored, materials);
+    /// @param reference the materials that a part may name
+    public static List<Mistake> mistakes(Reading reading, Map<String, Document> stored, Reference reference) {
+        var agreement = new Agreement(reading, stored, reference);
         agreement.ids();
         reading.uses().forEach(agreement::use);
         reading.documents().forEach(agreement::inside);
@@ -124,8 +123,8 @@ public final class Agreement {
         for (var leaf : RecordForm.of(part.getClass()).leaves(part)) {
             if (leaf.value() instanceof String material
                     && leaf.path().toLowerCase(Locale.ROOT).endsWith("material")
-                    && !materials.contains(material)) {
-                var known = List.copyOf(materials);
+                    && !reference.materials().containsKey(material)) {
+                var known = reference.materials().keySet().stream().sorted().toList();
                 mistakes.add(typed.mistake(
                         leaf.path(),
                         "'" + material + "' is not in the reference file",
@@ -167,7 +166,7 @@ public final class Agreement {
             return;
         }
         try {
-            Kit.resolve(kit, id -> Objects.requireNonNull(parts.get(id)));
+            Kit.resolve(kit, id -> Objects.requireNonNull(parts.get(id)), reference);
         } catch (Refusal r) {
             var path = r.where().startsWith("kit " + kit.id() + ".")
                     ? r.where().substring(("kit " + kit.id() + ".").length())

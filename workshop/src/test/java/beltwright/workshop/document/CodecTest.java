@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -115,11 +116,13 @@ class CodecTest {
         var kit = ((Document.OfKit) documents.getFirst()).kit();
         assertThat(kit.seats().values()).extracting("count").containsExactly(1, 1, 4, 4, 1);
         assertThat(kit.seats().values()).extracting("fromRider").containsExactly(false, false, false, false, true);
-        assertThat(kit.placements().get(Side.LEFT).aboveAxleDeg().of())
+        assertThat(requireNonNull(kit.placements().get(Side.LEFT))
+                        .aboveAxleDeg()
+                        .of())
                 .isEqualTo("short-street.placements.left.aboveAxleDeg");
         assertThat(kit.task().allUpMassKg().provenance().source()).isEqualTo(Source.CUSTOMER);
         var measurement = ((Document.OfMeasurement) documents.getLast()).measurement();
-        var diameter = measurement.values().get("diameterMm");
+        var diameter = requireNonNull(measurement.values().get("diameterMm"));
         assertThat(diameter.of()).isEqualTo("wheel-100.diameterMm");
         assertThat(diameter.provenance().words()).isEqualTo("measured, caliper, 0.02 mm, 2026-10-02");
     }

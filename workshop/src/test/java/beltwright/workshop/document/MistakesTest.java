@@ -2,15 +2,18 @@ package beltwright.workshop.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import beltwright.part.Material;
+import beltwright.part.Reference;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class MistakesTest {
+    private static final Reference STEEL = new Reference(
+            Map.of("steel", new Material("steel", "Steel", 300, Material.Hatch.STEEL, "from memory")), "");
+
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             canLengthMm: 60           | canLengthMm: 600        | 10 | canLengthMm  | '600' cannot be true of a real one | 15 to 200 mm | check the unit
@@ -160,8 +163,7 @@ class MistakesTest {
                 when: 2026-13-02
                 values: {}
                 """);
-        var mistakes = reading.and(Agreement.mistakes(reading, Map.of(), Set.of("steel")))
-                .mistakes();
+        var mistakes = reading.and(Agreement.mistakes(reading, Map.of(), STEEL)).mistakes();
         assertThat(mistakes)
                 .extracting(m -> m.field() + ": " + m.wrong())
                 .containsExactlyInAnyOrder(
@@ -190,7 +192,7 @@ class MistakesTest {
                 source: estimate
                 dimensions: {thread: M8, locking: true}
                 """);
-        assertThat(Agreement.mistakes(reading, Map.of("motor-50", stored), List.of()))
+        assertThat(Agreement.mistakes(reading, Map.of("motor-50", stored), STEEL))
                 .singleElement()
                 .satisfies(m -> assertThat(m.wrong()).contains("is a nut, but a motor with this id is kept already"));
     }
@@ -208,6 +210,6 @@ class MistakesTest {
                 values: {canLengthMm: 61}
                 """);
         assertThat(reading.mistakes()).hasSize(1);
-        assertThat(Agreement.mistakes(reading, Map.of(), List.of())).isEmpty();
+        assertThat(Agreement.mistakes(reading, Map.of(), STEEL)).isEmpty();
     }
 }
