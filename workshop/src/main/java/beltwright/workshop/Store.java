@@ -6,6 +6,9 @@ import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Fingerprint;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.SortedMap;
@@ -14,35 +17,37 @@ import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
 /// Where documents are kept: canonical text with its SHA-256, in SQLite or PostgreSQL by the same statements.
 ///
-/// Nothing is held open between calls. What was saved when a call returns survives a kill.
+/// Nothing is held open between calls. What was saved when a call returns survives a kill. The command line opens a
+/// store on every call, so opening one whose schema is current costs one query and loads no library but the driver.
 public final class Store {
     private static final String NEWEST_SCHEMA = "1";
     private static final int BUSY_MILLISECONDS = 10_000;
+    private static final String SCHEMA = "select version from schema_history where version = '" + NEWEST_SCHEMA + "'";
+    private static final String ROWS = "select id, type, sha256, canonical_text from document";
+    private static final String SAVE = """
+            insert into document (id, type, sha256, canonical_text) values (?, ?, ?, ?)
+            on conflict (id) do update set
+                type = excluded.type, sha256 = excluded.sha256, canonical_text = excluded.canonical_text""";
 
     private final String name;
-    private final Jdbi jdbi;
+    private final DataSource source;
 
     private Store(String name, DataSource source) {
         this.name = name;
-        this.jdbi = Jdbi.create(source);
+        this.source = source;
         try {
             if (!current()) {
-                migrate(source);
+                migrate();
             }
-        } catch (JdbiException | FlywayException e) {
-            throw new Refusal(
-                    name,
-                    "cannot be opened as a store: " + firstLine(e),
-                    "a store of this program, or a path where a new one can be made",
-                    "give another path, or move this file away");
+        } catch (FlywayException e) {
+            if (!current()) { // or else another process made the same store at the same moment
+                throw unusable(e);
+            }
         }
     }
 
@@ -75,18 +80,16 @@ public final class Store {
     }
 
     private boolean current() {
-        try {
-            return jdbi.withHandle(
-                    handle -> handle.select("select version from schema_history where version is not null")
-                            .mapTo(String.class)
-                            .list()
-                            .contains(NEWEST_SCHEMA));
-        } catch (JdbiException e) {
+        try (var connection = source.getConnection();
+                var query = connection.prepareStatement(SCHEMA);
+                var found = query.executeQuery()) {
+            return found.next();
+        } catch (SQLException e) {
             return false; // no such table yet; a file that is no database is refused by the migration that follows
         }
     }
 
-    private static void migrate(DataSource source) {
+    private void migrate() {
         Flyway.configure()
                 .dataSource(source)
                 .table("schema_history")
@@ -99,12 +102,12 @@ public final class Store {
     ///
     /// @throws Refusal if a row was damaged
     public SortedMap<String, Document> documents() {
-        return jdbi.withHandle(this::documents);
+        return documents(rows());
     }
 
-    private SortedMap<String, Document> documents(Handle handle) {
+    private SortedMap<String, Document> documents(List<Row> rows) {
         var documents = new TreeMap<String, Document>();
-        for (var row : rows(handle)) {
+        for (var row : rows) {
             documents.put(row.id, row.document(name));
         }
         return documents;
@@ -115,35 +118,40 @@ public final class Store {
         change(before -> List.copyOf(documents));
     }
 
-    /// Looks at what is kept and saves what follows from it, with nobody changing anything in between.
+    /// Looks at what is kept and saves what follows from it, with nobody changing anything in between. What is not
+    /// committed when the connection closes is gone.
     ///
     /// @return what was saved
     public List<Document> change(Function<SortedMap<String, Document>, List<Document>> follows) {
-        return jdbi.inTransaction(handle -> {
-            var batch = handle.prepareBatch("""
-                    insert into document (id, type, sha256, canonical_text) values (:id, :type, :sha256, :text)
-                    on conflict (id) do update set
-                        type = excluded.type, sha256 = excluded.sha256, canonical_text = excluded.canonical_text""");
-            var documents = follows.apply(documents(handle));
+        try (var connection = source.getConnection()) {
+            connection.setAutoCommit(false);
+            var documents = follows.apply(documents(rows(connection)));
+            save(connection, documents);
+            connection.commit();
+            return documents;
+        } catch (SQLException e) {
+            throw unusable(e);
+        }
+    }
+
+    private static void save(Connection connection, List<Document> documents) throws SQLException {
+        try (var insert = connection.prepareStatement(SAVE)) {
             for (var document : documents) {
                 var text = Codec.write(document);
-                batch.bind("id", document.id())
-                        .bind("type", document.type().toString())
-                        .bind("sha256", Fingerprint.of(text))
-                        .bind("text", text)
-                        .add();
+                insert.setString(1, document.id());
+                insert.setString(2, document.type().toString());
+                insert.setString(3, Fingerprint.of(text));
+                insert.setString(4, text);
+                insert.addBatch();
             }
-            if (!documents.isEmpty()) {
-                batch.execute();
-            }
-            return documents;
-        });
+            insert.executeBatch();
+        }
     }
 
     /// {@return one fingerprint of everything kept: SHA-256 over the lines `type id sha256`, sorted}
     public String contentHash() {
         var lines = new StringBuilder();
-        jdbi.withHandle(Store::rows).stream()
+        rows().stream()
                 .map(row -> row.type + " " + row.id + " " + row.sha256 + "\n")
                 .sorted()
                 .forEach(lines::append);
@@ -157,14 +165,32 @@ public final class Store {
         return documents().size();
     }
 
-    private static List<Row> rows(Handle handle) {
-        return handle.select("select id, type, sha256, canonical_text from document")
-                .map((row, context) -> new Row(row.getString(1), row.getString(2), row.getString(3), row.getString(4)))
-                .list();
+    private List<Row> rows() {
+        try (var connection = source.getConnection()) {
+            return rows(connection);
+        } catch (SQLException e) {
+            throw unusable(e);
+        }
     }
 
-    private static String firstLine(Exception e) {
-        return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    private static List<Row> rows(Connection connection) throws SQLException {
+        var rows = new ArrayList<Row>();
+        try (var query = connection.prepareStatement(ROWS);
+                var found = query.executeQuery()) {
+            while (found.next()) {
+                rows.add(new Row(found.getString(1), found.getString(2), found.getString(3), found.getString(4)));
+            }
+        }
+        return rows;
+    }
+
+    private Refusal unusable(Exception e) {
+        return new Refusal(
+                name,
+                "cannot be used as a store: "
+                        + String.valueOf(e.getMessage()).lines().findFirst().orElse(""),
+                "a store of this program, or a path where a new one can be made",
+                "give another path, or move this file away");
     }
 
     private record Row(String id, String type, String sha256, String text) {

@@ -79,6 +79,20 @@ class StoreTest {
     }
 
     @Test
+    void storesOpenedAtTheSameMomentAreMadeOnce() throws Exception {
+        try (var threads = Executors.newFixedThreadPool(4)) {
+            var opened = new ArrayList<Future<Store>>();
+            for (int i = 0; i < 8; i++) {
+                var file = folder.resolve("shared" + i / 4 + ".db");
+                opened.add(threads.submit(() -> Store.open(file)));
+            }
+            for (var store : opened) {
+                assertThat(store.get().documents()).isEmpty();
+            }
+        }
+    }
+
+    @Test
     void aDamagedRowIsRefused() throws SQLException {
         var store = store("a");
         store.save(SmallWorkshop.documents());
@@ -96,7 +110,9 @@ class StoreTest {
     @Test
     void aFileThatIsNoStoreIsRefusedAndLeftAlone() throws IOException {
         var file = Files.writeString(folder.resolve("notes.txt"), "not a database, only a text ".repeat(100));
-        assertThatThrownBy(() -> Store.open(file)).isInstanceOf(Refusal.class).hasMessageContaining("cannot be opened");
+        assertThatThrownBy(() -> Store.open(file))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("cannot be used as a store");
         assertThat(file).hasContent("not a database, only a text ".repeat(100));
         assertThatThrownBy(() -> Store.open(folder.resolve("no/such/folder.db")))
                 .isInstanceOf(Refusal.class);
