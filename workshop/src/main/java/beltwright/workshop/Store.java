@@ -124,6 +124,7 @@ public final class Store {
     /// @return what was saved
     public List<Document> change(Function<SortedMap<String, Document>, List<Document>> follows) {
         try (var connection = source.getConnection()) {
+            connection.setTransactionIsolation(Connection.TRANSACTION_SERIALIZABLE);
             connection.setAutoCommit(false);
             var documents = follows.apply(documents(rows(connection)));
             save(connection, documents);

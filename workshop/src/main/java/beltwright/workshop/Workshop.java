@@ -40,7 +40,12 @@ public record Workshop(Store store, Reference reference) {
     ///
     /// @throws beltwright.quantity.Refusal if there is nothing to read
     public Import importFolder(Path folder) {
-        var reading = Folder.read(folder);
+        return importFolders(List.of(folder));
+    }
+
+    /// As above, for several folders whose documents may name each other.
+    public Import importFolders(List<Path> folders) {
+        var reading = read(folders);
         var mistakes = new ArrayList<Mistake>();
         var saved = store.change(stored -> {
             var together = agreed(reading, stored, reference);
@@ -50,11 +55,15 @@ public record Workshop(Store store, Reference reference) {
         return new Import(saved, mistakes);
     }
 
-    /// {@return the shelf that importing this folder into an empty store would give}
+    /// {@return the shelf that importing these folders into an empty store would give}
     ///
     /// @throws beltwright.quantity.Refusal naming the first mistake, if there is any
-    public static Shelf shelfOf(Path folder, Reference reference) {
-        return Shelf.of(agreed(Folder.read(folder), Map.of(), reference).orRefuse(), reference);
+    public static Shelf shelfOf(List<Path> folders, Reference reference) {
+        return Shelf.of(agreed(read(folders), Map.of(), reference).orRefuse(), reference);
+    }
+
+    private static Reading read(List<Path> folders) {
+        return Reading.together(folders.stream().map(Folder::read).toList());
     }
 
     private static Reading agreed(Reading reading, Map<String, Document> stored, Reference reference) {

@@ -161,6 +161,20 @@ class StoreTest {
     }
 
     @Test
+    void severalFoldersAreOneImportAndOneShelf() throws IOException {
+        var documents = SmallWorkshop.TEXT.split("---\n");
+        Files.writeString(Files.createDirectory(folder.resolve("one")).resolve("part.yaml"), documents[0]);
+        Files.writeString(Files.createDirectory(folder.resolve("two")).resolve("measured.yaml"), documents[4]);
+        var both = List.of(folder.resolve("two"), folder.resolve("one"));
+        var workshop = new Workshop(store("a"), ReferenceFile.bundled());
+        assertThat(workshop.importFolders(both).saved()).hasSize(2);
+        assertThat(workshop.shelf()).isEqualTo(Workshop.shelfOf(both, ReferenceFile.bundled()));
+        assertThatThrownBy(() -> Workshop.shelfOf(both.subList(0, 1), ReferenceFile.bundled()))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("measured.yaml:3: motor-early.of: no part has the id 'motor-50'");
+    }
+
+    @Test
     void aFolderWithNothingToReadIsRefused() {
         var workshop = new Workshop(store("a"), ReferenceFile.bundled());
         assertThatThrownBy(() -> workshop.importFolder(folder))

@@ -60,7 +60,9 @@ public record Reading(List<Typed> documents, Set<String> unsound, List<Use> uses
     /// @throws Refusal naming the first mistake, if there is any
     public List<Document> orRefuse() {
         if (!mistakes.isEmpty()) {
-            throw mistakes.getFirst().refusal();
+            var first = mistakes.getFirst();
+            var line = first.file() + ":" + first.line() + ": " + first.field();
+            throw new Refusal(line, first.wrong(), first.allowed(), first.mend());
         }
         return sound();
     }
