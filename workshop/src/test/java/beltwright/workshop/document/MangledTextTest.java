@@ -72,13 +72,14 @@ class MangledTextTest {
             var invented = new Invented(random.nextLong());
             var text = Codec.write(invented.document()) + "---\n" + Codec.write(invented.document());
             var mangled = mangled(text, random);
+            int lines = (int) mangled.lines().count();
             var reading = random.nextBoolean()
                     ? Codec.read("mangled", mangled)
                     : Codec.read("mangled", mangled.getBytes(StandardCharsets.UTF_8));
             var together = reading.and(Agreement.mistakes(reading, Map.of(), REFERENCE));
             refused += reading.mistakes().isEmpty() ? 0 : 1;
             assertThat(together.mistakes()).allSatisfy(m -> {
-                assertThat(m.line()).isBetween(1, (int) mangled.lines().count() + 1);
+                assertThat(m.line()).isBetween(1, lines + 1);
                 assertThat(List.of(m.field(), m.wrong(), m.allowed(), m.mend())).noneMatch(String::isBlank);
             });
             for (var document : reading.sound()) {
