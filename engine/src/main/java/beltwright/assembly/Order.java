@@ -11,7 +11,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -161,18 +160,24 @@ final class Order {
                 .toList();
     }
 
-    private static final Map<Joint.Way, Integer> BENCH_FIRST = Map.of(
-            Joint.Way.PRESS_FIT, 0,
-            Joint.Way.CLAMP, 2,
-            Joint.Way.SCREWS, 3,
-            Joint.Way.SET_SCREWS, 4,
-            Joint.Way.TEETH, 5,
-            Joint.Way.SLIDE, 6,
-            Joint.Way.NUT, 7);
+    private static int rank(Joint joint) {
+        if (turns(joint)) {
+            return 0;
+        }
+        return switch (joint.by()) {
+            case PRESS_FIT -> 1;
+            case CLAMP -> 2;
+            case SCREWS -> 3;
+            case SET_SCREWS -> 4;
+            case TEETH -> 5;
+            case SLIDE -> 6;
+            case NUT -> 7;
+        };
+    }
 
     /// Among joints that are free: one side after the other, the bench before the axle, then by what is added.
     private static final Comparator<Joint> READING = Comparator.comparing((Joint j) -> side(j) == Side.RIGHT ? 1 : 0)
-            .thenComparing(j -> turns(j) ? 0 : BENCH_FIRST.get(j.by()))
+            .thenComparing(Order::rank)
             .thenComparing(j -> j.of().getFirst())
             .thenComparing(Joint::name);
 }

@@ -1,6 +1,7 @@
 package beltwright.quantity;
 
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /// ISO 286 limits and fits: the deviations that `8 h6` and `22 N7` stand for.
 ///
@@ -81,7 +82,7 @@ public record Tolerance(double lower, double upper) {
         return IT[grade - 5][step(SIZE, size)];
     }
 
-    private static Integer at(Map<String, int[]> table, String letter, double size) {
+    private static @Nullable Integer at(Map<String, int[]> table, String letter, double size) {
         var row = table.get(letter);
         return row == null ? null : Integer.valueOf(row[step(SIZE, size)]);
     }
