@@ -8,6 +8,7 @@ import beltwright.layout.Clearance;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Hanger;
 import beltwright.quantity.Range;
 import java.util.List;
 
@@ -18,7 +19,8 @@ final class ClearanceChecks {
     private ClearanceChecks() {}
 
     static List<Check> all() {
-        return List.of(new DriveWheel(), new WheelPulleyPlate(), new HeadsPulley(), new ClampRoom());
+        return List.of(
+                new DriveWheel(), new WheelPulleyPlate(), new WheelPulleyHanger(), new HeadsPulley(), new ClampRoom());
     }
 
     /// Drive pulley and shaft end stay clear of the wheel's side.
@@ -181,6 +183,65 @@ final class ClearanceChecks {
                     Along.VERTICAL,
                     false,
                     key(s)));
+        }
+    }
+
+    /// Where the wheel pulley reaches inward over the hanger, the hanger stands in its bore.
+    static final class WheelPulleyHanger extends Apart {
+        WheelPulleyHanger() {
+            super(
+                    "wheel-pulley-hanger",
+                    "Wheel pulley clear of the hanger",
+                    Scope.DRIVE,
+                    1,
+                    Role.WHEEL_PULLEY,
+                    Role.HANGER);
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            Stack.wheelPulley(s, w);
+            var h = s.kit().hanger();
+            w.given("h", h.sectionHeightMm());
+            if (h.section() == Hanger.Section.RECTANGULAR) {
+                w.given("b_h", h.sectionDepthMm());
+                w.line("d_hanger", "√(h^2 + b_h^2)", across(h).nominal(), "mm", "across the corners of the section");
+            } else {
+                w.line("d_hanger", "h", across(h).nominal(), "mm", "round section");
+            }
+        }
+
+        private static Range across(Hanger h) {
+            var height = h.sectionHeightMm();
+            var depth = h.sectionDepthMm();
+            return h.section() == Hanger.Section.ROUND
+                    ? Range.of(height)
+                    : new Range(
+                            Math.hypot(height.lower(), depth.lower()),
+                            Math.hypot(height.nominal(), depth.nominal()),
+                            Math.hypot(height.upper(), depth.upper()));
+        }
+
+        @Override
+        List<Term> along(Subject s) {
+            return List.of(
+                    plus("y_rim", "near side of the wheel pulley from the hanger's end face", s.at().wheelRimNearMm()));
+        }
+
+        @Override
+        List<Term> across(Subject s) {
+            return List.of(
+                    plus("d_bore", s.drive().wheelPulley().boreDiameterMm()).half(),
+                    minus(
+                                    "d_across",
+                                    "largest size of the hanger's section",
+                                    across(s.kit().hanger()))
+                            .half());
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a bore " + mm(2 * (r.demand() - r.capacityWorst())) + " wider, or a longer inner speed ring";
         }
     }
 

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 ///     63            63 ±0.2        8 h6          22 N7         14 +0.1/-0.3
 ///     62..74        190 ±5 %       2.5 in        8,5           unknown
 ///
-/// A comma may stand for the decimal point. `in` converts to millimetres. A range `a..b` has its nominal in the middle.
+/// A comma may stand for the decimal point. `in` converts to millimetres. A range `a..b` has its nominal in the middle,
+/// and so has a size that lies outside its own limits, such as `8 g6`: no piece has the size 8.
 public final class DimensionText {
     private static final double MM_PER_INCH = 25.4;
     private static final String NUMBER = "([+-]?[0-9]+(?:[.,][0-9]+)?|[+-]?[.,][0-9]+)";
@@ -72,14 +73,15 @@ public final class DimensionText {
 
     private static Dimension make(
             String of, String text, double nominal, double lower, double upper, Provenance provenance) {
-        if (!(lower <= nominal && nominal <= upper)) {
+        if (lower > upper) {
             throw new Refusal(
                     of,
-                    "'" + text + "' has limits that do not enclose the nominal",
-                    "lower limit ≤ nominal ≤ upper limit",
-                    "swap or correct the limits");
+                    "'" + text + "' has its limits the wrong way round",
+                    "lower limit ≤ upper limit",
+                    "swap the limits");
         }
-        return new Dimension(of, text, nominal, lower, upper, provenance);
+        double typical = lower <= nominal && nominal <= upper ? nominal : (lower + upper) / 2;
+        return new Dimension(of, text, typical, lower, upper, provenance);
     }
 
     private static double number(String text) {
