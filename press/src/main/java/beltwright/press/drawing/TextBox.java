@@ -1,0 +1,50 @@
+package beltwright.press.drawing;
+
+import java.util.List;
+
+/// The sloping rectangle that a text covers on the sheet (mm): corners in order.
+public record TextBox(List<Point> corners) {
+    private static final double ASCENT = 0.78; // of the type size, above the base line
+    private static final double DESCENT = 0.22;
+
+    public TextBox {
+        corners = List.copyOf(corners);
+    }
+
+    static TextBox of(
+            Point at, String words, double sizeMm, Entity.Text.Anchor anchor, double angleDeg, boolean strong) {
+        double width = Lettering.widthMm(words, sizeMm, strong);
+        double start =
+                switch (anchor) {
+                    case START -> 0;
+                    case MIDDLE -> -width / 2;
+                    case END -> -width;
+                };
+        var along = Point.polar(1, Math.toRadians(angleDeg));
+        var up = along.left();
+        var foot = at.plus(along.times(start)).plus(up.times(-DESCENT * sizeMm));
+        var side = along.times(width);
+        var rise = up.times((ASCENT + DESCENT) * sizeMm);
+        return new TextBox(List.of(foot, foot.plus(side), foot.plus(side).plus(rise), foot.plus(rise)));
+    }
+
+    public Bounds bounds() {
+        return Bounds.of(corners.toArray(Point[]::new));
+    }
+
+    /// {@return whether the two share any area}: two convex shapes are apart if a side of one of them parts them.
+    public boolean overlaps(TextBox other) {
+        return !parts(this, other) && !parts(other, this);
+    }
+
+    private static boolean parts(TextBox a, TextBox b) {
+        for (int i = 0; i < 4; i++) {
+            var corner = a.corners.get(i);
+            var side = a.corners.get((i + 1) % 4).minus(corner);
+            if (b.corners.stream().allMatch(p -> side.cross(p.minus(corner)) <= 1e-9)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
