@@ -1,0 +1,105 @@
+package beltwright.press.drawing;
+
+import beltwright.assembly.Step;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.kit.Side;
+import beltwright.layout.DrawnDimension;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/// A small picture for a guide step: the view that shows its seats best, cut out around them, those seats in the
+/// accent and the rest thin.
+final class StepPicture {
+    private static final Set<Role> SEEN_FROM_THE_SIDE = EnumSet.of(
+            Role.MOUNT, Role.CLAMP_SCREWS, Role.MOTOR, Role.MOTOR_SCREWS, Role.MOTOR_WASHERS, Role.BELT);
+    private static final double[] SCALES = {2, 1, 0.5, 0.2, 0.1};
+    private static final double WIDE = 120; // room for the picture in a guide (mm)
+    private static final double HIGH = 80;
+    private static final double AROUND = 0.18; // of the seats' size, left around them
+    private static final double LEAST = 8; // left around them at least (real mm)
+
+    private final DrawingOffice office;
+
+    StepPicture(DrawingOffice office) {
+        this.office = office;
+    }
+
+    Optional<Drawing> of(Step step) {
+        var view = view(step);
+        var side = side(step);
+        var entities = view == DrawnDimension.View.SIDE
+                ? DrawingOffice.facing(office.sideSketch(side.orElseThrow()).entities(), side.orElseThrow())
+                : new PlanView(
+                                office.dossier().kit(),
+                                office.dossier().layout(),
+                                new Materials(office.reference()))
+                        .draw()
+                        .entities();
+        var seats = Set.copyOf(step.seats());
+        var around = Bounds.EMPTY;
+        for (var e : entities) {
+            if (seats.contains(e.tag().seat()) && !backdrop(e)) {
+                around = around.with(e.bounds());
+            }
+        }
+        if (around.empty()) {
+            return Optional.empty();
+        }
+        var shown = around.grown(Math.max(LEAST, AROUND * Math.max(around.width(), around.height())));
+        double scale = SCALES[SCALES.length - 1];
+        for (double s : SCALES) {
+            if (shown.width() * s <= WIDE && shown.height() * s <= HIGH) {
+                scale = s;
+                break;
+            }
+        }
+        var kit = office.dossier().kit().draft();
+        var drawn = entities.stream()
+                .map(e -> e.tagged(e.tag().with(
+                        seats.contains(e.tag().seat()) && !backdrop(e) ? Tag.Emphasis.CHOSEN : Tag.Emphasis.QUIET)))
+                .collect(Collectors.toList());
+        var place = new Placing(scale, new Point(-shown.left() * scale, -shown.bottom() * scale));
+        var title = "Step " + step.number() + ": " + step.title();
+        return Optional.of(new Drawing(
+                kit.id() + "-step-" + step.number(),
+                title,
+                title + ". Shown: " + String.join(", ", step.seats()) + ".",
+                Math.ceil(shown.width() * scale),
+                Math.ceil(shown.height() * scale),
+                scale,
+                List.of(new View(view == DrawnDimension.View.SIDE ? "side view" : "plan", drawn, place, shown))));
+    }
+
+    /// The road belongs to the wheel's seat but is no part of it.
+    private static boolean backdrop(Entity e) {
+        return switch (e) {
+            case Entity.Line l -> l.line() == LineClass.GROUND || l.line() == LineClass.CENTRE;
+            default -> false;
+        };
+    }
+
+    private DrawnDimension.View view(Step step) {
+        long fromSide = names(step).stream()
+                .filter(s -> s.side() != null && SEEN_FROM_THE_SIDE.contains(s.role()))
+                .count();
+        return 2 * fromSide > names(step).stream().filter(s -> s.side() != null).count() && side(step).isPresent()
+                ? DrawnDimension.View.SIDE
+                : DrawnDimension.View.PLAN;
+    }
+
+    /// {@return the first driven side that the step works on}
+    private Optional<Side> side(Step step) {
+        return names(step).stream()
+                .flatMap(s -> Optional.ofNullable(s.side()).stream())
+                .filter(side -> office.dossier().layout().drives().stream().anyMatch(d -> d.side() == side))
+                .findFirst();
+    }
+
+    private static List<SeatName> names(Step step) {
+        return step.seats().stream().map(SeatName::parse).toList();
+    }
+}
