@@ -1,0 +1,137 @@
+package beltwright.app;
+
+import beltwright.quantity.Refusal;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+@CommandLine.Command(
+        name = "beltwright",
+        version = "Beltwright " + Main.VERSION,
+        synopsisHeading = "",
+        customSynopsis = "beltwright COMMAND [options]",
+        description = {
+            "",
+            "For a workshop that designs, sells and supports bolt-on belt-drive kits for electric boards: whether a kit goes "
+                    + "together, with the working; drawings to scale; an assembly guide reconciled with the box.",
+            ""
+        },
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes of check, draw, guide and change; the other commands end with 0, 2 or 70:%n",
+        exitCodeList = {
+            "0:nothing fails",
+            "1:something fails",
+            "2:bad input, said on standard error",
+            "3:nothing fails, but a number is missing that decides",
+            "70:internal error"
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  ./beltwright demo",
+            "  ./beltwright kits",
+            "  ./beltwright check hill",
+            "  ./beltwright change hill --set hill-mount.plateThicknessMm=10",
+            "",
+            "Margins are advice for a competent builder, never a certificate."
+        })
+public final class Main implements Callable<Integer> {
+    static final String VERSION = "0.1.0";
+    private static final String DEBUG_VARIABLE = "BELTWRIGHT_DEBUG";
+    private static final int WIDEST_HELP = 100;
+
+    private final Desk desk;
+
+    @Option(names = "--help", usageHelp = true, description = "show this page; './beltwright COMMAND --help' shows more")
+    boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "show the version")
+    boolean version;
+
+    @Spec
+    CommandSpec spec = CommandSpec.create();
+
+    private Main(Desk desk) {
+        this.desk = desk;
+    }
+
+    public static void main(String[] args) {
+        System.exit(run(Desk.here(), args));
+    }
+
+    /// {@return the exit code of one command}
+    static int run(Desk desk, String... args) {
+        var line = new CommandLine(new Main(desk))
+                .addSubcommand(new DemoCommand(desk))
+                .addSubcommand(new KitsCommand(desk))
+                .addSubcommand(new CheckCommand(desk))
+                .addSubcommand(new ChangeCommand(desk))
+                .addSubcommand(new DrawCommand(desk))
+                .addSubcommand(new GuideCommand(desk))
+                .addSubcommand(new ImportCommand(desk))
+                .addSubcommand(new ExportCommand(desk))
+                .addSubcommand(new ServeCommand(desk))
+                .setOut(desk.out())
+                .setErr(desk.err())
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setUsageHelpWidth(Math.clamp(desk.columns(), 55, WIDEST_HELP))
+                .setParameterExceptionHandler((e, ignored) -> mistyped(desk, e))
+                .setExecutionExceptionHandler((e, ignored, parsed) -> failed(desk, e));
+        try {
+            return line.execute(args);
+        } catch (Error e) {
+            return failed(desk, e);
+        } finally {
+            desk.out().flush();
+            desk.err().flush();
+        }
+    }
+
+    @Override
+    public Integer call() {
+        spec.commandLine().usage(desk.out());
+        return Exit.NOTHING_FAILS;
+    }
+
+    private static int mistyped(Desk desk, ParameterException e) {
+        var at = e.getCommandLine();
+        boolean top = at.getParent() == null;
+        var wrong = e instanceof UnmatchedArgumentException unmatched
+                ? "'" + unmatched.getUnmatched().getFirst() + "' is not "
+                        + (top ? "a command" : "an option of this command")
+                : e.getMessage();
+        var allowed = top
+                ? String.join(", ", at.getSubcommands().keySet())
+                : at.getCommandSpec().options().stream()
+                        .map(o -> o.longestName())
+                        .collect(Collectors.joining(", "));
+        var page = "./beltwright " + (top ? "" : at.getCommandName() + " ") + "--help";
+        desk.err().println(Said.of(new Refusal(at.getCommandName(), lowerFirst(wrong), allowed, "see " + page)));
+        return Exit.BAD_INPUT;
+    }
+
+    private static int failed(Desk desk, Throwable e) {
+        if (e instanceof Refusal refusal) {
+            desk.err().println(Said.of(refusal));
+            return Exit.BAD_INPUT;
+        }
+        desk.err()
+                .println(Said.oneLine("internal error: " + e + "; this is a fault of Beltwright " + VERSION
+                        + ", your data is as it was; please report this line, and what you typed, to its authors ("
+                        + DEBUG_VARIABLE + "=1 adds where it happened)"));
+        if ("1".equals(desk.environment().get(DEBUG_VARIABLE))) {
+            e.printStackTrace(desk.err());
+        }
+        return Exit.INTERNAL_ERROR;
+    }
+
+    private static String lowerFirst(String text) {
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+}
