@@ -25,7 +25,10 @@ final class CheckCommand extends KitCommand {
     @Option(
             names = "--working",
             paramLabel = "CHECK",
-            description = "print the working of this check or first number line by line; 'all' prints every one")
+            description = {
+                "print the working of one check or first number line by line:",
+                "by its name in the ladder, by its short name such as teeth-in-mesh, or 'all'"
+            })
     String working = "";
 
     CheckCommand(Desk desk) {

@@ -44,11 +44,11 @@ final class KitsCommand extends Command {
         int names = Typesetting.widest(
                 dossiers.stream().map(d -> d.kit().draft().name()).toList());
         return dossiers.stream()
-                .flatMap(d -> Typesetting.hanging(
-                        Typesetting.padded(d.kit().id(), ids) + "  ",
-                        Typesetting.padded(d.kit().draft().name(), names) + "  " + LadderText.counts(d),
-                        desk.columns())
-                        .stream())
+                .flatMap(d -> {
+                    var head = Typesetting.padded(d.kit().id(), ids) + "  "
+                            + Typesetting.padded(d.kit().draft().name(), names) + "  ";
+                    return Typesetting.hanging(head, LadderText.counts(d), desk.columns()).stream();
+                })
                 .toList();
     }
 }

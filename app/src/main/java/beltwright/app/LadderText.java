@@ -47,10 +47,10 @@ final class LadderText {
         var counts = Stream.of(Verdict.values())
                 .map(v -> Mark.of(v) + " "
                         + findings.stream().filter(f -> f.verdict() == v).count() + " " + v)
-                .collect(Collectors.joining("  "));
+                .collect(Collectors.joining(" · "));
         long estimates =
                 findings.stream().flatMap(f -> f.estimates().stream()).distinct().count();
-        return counts + (estimates == 0 ? "" : "  resting on " + estimates + (estimates == 1 ? " estimate" : " estimates"));
+        return counts + (estimates == 0 ? "" : " · resting on " + estimates + (estimates == 1 ? " estimate" : " estimates"));
     }
 
     private List<String> rung(Finding f) {
@@ -93,13 +93,15 @@ final class LadderText {
         int names = widest(dossier.numbers().stream().map(FirstNumber::name).toList());
         int sides = widest(dossier.numbers().stream().map(LadderText::side).toList());
         for (var n : dossier.numbers()) {
-            var habit = n.habit().isEmpty() ? "" : "; habit: " + n.habit();
+            var habit = n.habit().isEmpty() ? "" : " (habit)";
             var told = n.needs().isEmpty() ? value(n.value(), n.unit()) : "needs " + String.join(", ", n.needs());
             var head = columns < names + sides + LEAST_FOR_SAYS
                     ? n.name() + ", " + side(n) + ": "
                     : padded(n.name(), names) + "  " + padded(side(n), sides) + "  ";
             lines.addAll(hanging(head, told + habit, columns));
         }
+        var habits = dossier.numbers().stream().map(FirstNumber::habit).filter(h -> !h.isEmpty()).distinct().toList();
+        habits.forEach(habit -> lines.addAll(hanging("habit: ", habit, columns)));
         return lines;
     }
 
