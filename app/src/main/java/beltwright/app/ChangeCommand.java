@@ -49,22 +49,24 @@ final class ChangeCommand extends KitCommand {
     private List<String> told(Dossier before, Dossier after, Change change) {
         int columns = desk.columns();
         var lines = new ArrayList<String>();
-        lines.addAll(Typesetting.hanging("", after.kit().draft().name() + " (" + kit + "): " + String.join(", ", set), columns));
+        lines.addAll(Typesetting.hanging(
+                "", after.kit().draft().name() + " (" + kit + "): " + String.join(", ", set), columns));
         if (change.moved().isEmpty()) {
             lines.add("Nothing moves.");
             return lines;
         }
         for (var what : Change.What.values()) {
-            var moved =
-                    change.moved().stream().filter(m -> m.what() == what).toList();
+            var moved = change.moved().stream().filter(m -> m.what() == what).toList();
             if (!moved.isEmpty()) {
                 lines.add("");
                 lines.add(moved.size() + " × " + what);
             }
             for (var m : moved) {
                 lines.addAll(Typesetting.hanging("  ", m.name(), columns));
-                lines.addAll(Typesetting.hanging("    before  ", m.before().isEmpty() ? "not there" : m.before(), columns));
-                lines.addAll(Typesetting.hanging("    after   ", m.after().isEmpty() ? "not there" : m.after(), columns));
+                lines.addAll(
+                        Typesetting.hanging("    before  ", m.before().isEmpty() ? "not there" : m.before(), columns));
+                lines.addAll(
+                        Typesetting.hanging("    after   ", m.after().isEmpty() ? "not there" : m.after(), columns));
             }
         }
         lines.add("");

@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
         name = "export",
         description = "Write everything in the workshop as plain text files that 'import' reads back.",
         footer = {"", "Example:", "  ./beltwright export backup"})
-final class ExportCommand extends Command {
+final class ExportCommand extends WorkshopCommand {
     @Parameters(paramLabel = "FOLDER", description = "a new or an empty folder")
     Path to = Path.of("");
 

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
             "The workshop is made where there is none: ./workshop.db unless --workshop or $BELTWRIGHT_WORKSHOP names another."
         },
         footer = {"", "Example:", "  ./beltwright import my-parts --workshop workshop.db"})
-final class ImportCommand extends Command {
+final class ImportCommand extends WorkshopCommand {
     @Parameters(paramLabel = "FOLDER", description = "a folder of parts, kits and measurements")
     Path from = Path.of("");
 
@@ -61,7 +61,8 @@ final class ImportCommand extends Command {
     static String counted(List<Document> documents) {
         return Stream.of(Document.Type.KIT, Document.Type.PART, Document.Type.MEASUREMENT)
                 .map(type -> {
-                    long count = documents.stream().filter(d -> d.type() == type).count();
+                    long count =
+                            documents.stream().filter(d -> d.type() == type).count();
                     return count == 0 ? "" : count + " " + type + (count == 1 ? "" : "s");
                 })
                 .filter(words -> !words.isEmpty())

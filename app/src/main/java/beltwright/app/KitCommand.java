@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /// A command about one kit, as it is kept or as a draft with some fields set otherwise.
-abstract class KitCommand extends Command {
+abstract class KitCommand extends WorkshopCommand {
     @Parameters(paramLabel = "KIT", description = "the kit's id, as './beltwright kits' lists it")
     String kit = "";
 

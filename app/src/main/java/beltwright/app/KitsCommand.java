@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
         name = "kits",
         description = "List the kits of the workshop and how each stands.",
         footer = {"", "Example:", "  ./beltwright kits --json"})
-final class KitsCommand extends Command {
+final class KitsCommand extends WorkshopCommand {
     @Option(names = "--no-estimates", description = "treat every estimated number as unknown")
     boolean noEstimates;
 

@@ -32,7 +32,8 @@ final class LadderText {
     List<String> ladder() {
         var lines = new ArrayList<String>();
         var draft = dossier.kit().draft();
-        lines.addAll(hanging("", draft.name() + " (" + draft.id() + ")" + (draft.invented() ? ", invented" : ""), columns));
+        lines.addAll(
+                hanging("", draft.name() + " (" + draft.id() + ")" + (draft.invented() ? ", invented" : ""), columns));
         lines.addAll(hanging("", "Margin ladder, weakest first; margins at the worst limits", columns));
         lines.add("");
         dossier.findings().forEach(finding -> lines.addAll(rung(finding)));
@@ -48,9 +49,12 @@ final class LadderText {
                 .map(v -> Mark.of(v) + " "
                         + findings.stream().filter(f -> f.verdict() == v).count() + " " + v)
                 .collect(Collectors.joining(" · "));
-        long estimates =
-                findings.stream().flatMap(f -> f.estimates().stream()).distinct().count();
-        return counts + (estimates == 0 ? "" : " · resting on " + estimates + (estimates == 1 ? " estimate" : " estimates"));
+        long estimates = findings.stream()
+                .flatMap(f -> f.estimates().stream())
+                .distinct()
+                .count();
+        return counts
+                + (estimates == 0 ? "" : " · resting on " + estimates + (estimates == 1 ? " estimate" : " estimates"));
     }
 
     private List<String> rung(Finding f) {
@@ -100,7 +104,11 @@ final class LadderText {
                     : padded(n.name(), names) + "  " + padded(side(n), sides) + "  ";
             lines.addAll(hanging(head, told + habit, columns));
         }
-        var habits = dossier.numbers().stream().map(FirstNumber::habit).filter(h -> !h.isEmpty()).distinct().toList();
+        var habits = dossier.numbers().stream()
+                .map(FirstNumber::habit)
+                .filter(h -> !h.isEmpty())
+                .distinct()
+                .toList();
         habits.forEach(habit -> lines.addAll(hanging("habit: ", habit, columns)));
         return lines;
     }
@@ -127,7 +135,8 @@ final class LadderText {
 
     /// {@return the number and its working, line by line}
     List<String> working(FirstNumber n) {
-        var lines = new ArrayList<>(hanging("", n.name() + ", " + side(n) + ": " + value(n.value(), n.unit()), columns));
+        var lines =
+                new ArrayList<>(hanging("", n.name() + ", " + side(n) + ": " + value(n.value(), n.unit()), columns));
         lines.add("");
         lines.addAll(workings(n.working()));
         lines.addAll(restsOn(n.needs(), n.estimates()));
@@ -153,7 +162,8 @@ final class LadderText {
         var lines = new ArrayList<String>();
         for (var line : working) {
             boolean quoted = line.numbers().equals(Numbers.significant(line.value(), 9));
-            var told = "= " + line.formula() + (quoted ? "" : " = " + line.numbers()) + " = " + value(line.value(), line.unit());
+            var told = "= " + line.formula() + (quoted ? "" : " = " + line.numbers()) + " = "
+                    + value(line.value(), line.unit());
             lines.addAll(hanging("  " + padded(line.symbol(), symbols) + " ", told, columns));
             if (!line.source().isEmpty()) {
                 lines.addAll(hanging(" ".repeat(symbols + 5), "(" + line.source() + ")", columns));

@@ -23,7 +23,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             ""
         },
         commandListHeading = "%nCommands:%n",
-        exitCodeListHeading = "%nExit codes of check, draw, guide and change; the other commands end with 0, 2 or 70:%n",
+        exitCodeListHeading =
+                "%nExit codes of check, draw, guide and change; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",
@@ -48,7 +49,10 @@ public final class Main implements Callable<Integer> {
 
     private final Desk desk;
 
-    @Option(names = "--help", usageHelp = true, description = "show this page; './beltwright COMMAND --help' shows more")
+    @Option(
+            names = "--help",
+            usageHelp = true,
+            description = "show this page; './beltwright COMMAND --help' shows more")
     boolean help;
 
     @Option(names = "--version", versionHelp = true, description = "show the version")
@@ -68,15 +72,11 @@ public final class Main implements Callable<Integer> {
     /// {@return the exit code of one command}
     static int run(Desk desk, String... args) {
         var line = new CommandLine(new Main(desk))
-                .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new KitsCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))
-                .addSubcommand(new DrawCommand(desk))
-                .addSubcommand(new GuideCommand(desk))
                 .addSubcommand(new ImportCommand(desk))
                 .addSubcommand(new ExportCommand(desk))
-                .addSubcommand(new ServeCommand(desk))
                 .setOut(desk.out())
                 .setErr(desk.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

@@ -1,0 +1,171 @@
+package beltwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// Import, export, kits and change, as typed.
+class CommandsTest {
+    @TempDir
+    Path folder;
+
+    Typed typed;
+
+    @BeforeEach
+    void open() {
+        typed = new Typed(folder);
+    }
+
+    @Test
+    void importTellsWhatItTook() throws IOException {
+        var answer = typed.run("import", Typed.SMALL.toString());
+        assertThat(answer)
+                .isEqualTo(
+                        new Typed.Answer(0, "Imported 1 kit, 19 parts into workshop.db" + System.lineSeparator(), ""));
+        var json = typed.run("import", Typed.SMALL.toString(), "--json", "--workshop", "other.db")
+                .json();
+        assertThat(json.at("/documents")).hasSize(20);
+        assertThat(json.at("/mistakes")).isEmpty();
+    }
+
+    @Test
+    void importListsEveryMistakeAndLeavesNothingBehind() throws IOException {
+        typed.writeSmall("bad", "plateThicknessMm: 8 ±0.1", "plateThicknessMm: 800\n  colour: red");
+        var answer = typed.run("import", "bad");
+        assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(answer.out()).isEmpty();
+        var lines = answer.err().lines().toList();
+        assertThat(lines).hasSize(3);
+        assertThat(lines.getFirst())
+                .matches(".*small\\.yaml:\\d+: mount-22\\.plateThicknessMm: .*800.*; allowed: .*; .+");
+        assertThat(lines.get(1)).matches(".*small\\.yaml:\\d+: mount-22\\.colour: .*; allowed: .*; .+");
+        assertThat(lines.getLast()).isEqualTo("Nothing was imported: 2 mistakes");
+        assertThat(folder.resolve("workshop.db")).doesNotExist();
+    }
+
+    @Test
+    void aBadImportLeavesTheWorkshopAsItWas() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        var before = typed.run("check", "small", "--json").out();
+        typed.writeSmall("bad", "plateThicknessMm: 8 ±0.1", "plateThicknessMm: 800");
+        var answer = typed.run("import", "bad", "--json");
+        assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(answer.json().at("/mistakes/0/field").asText()).isEqualTo("mount-22.plateThicknessMm");
+        assertThat(answer.json().at("/documents")).isEmpty();
+        assertThat(typed.run("check", "small", "--json").out()).isEqualTo(before);
+    }
+
+    @Test
+    void aFolderWithNothingToReadMakesNoWorkshop() throws IOException {
+        Files.createDirectory(folder.resolve("empty"));
+        for (var name : new String[] {"empty", "missing"}) {
+            var answer = typed.run("import", name);
+            assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
+            assertThat(answer.err().lines()).hasSize(1);
+            assertThat(folder.resolve("workshop.db")).doesNotExist();
+        }
+    }
+
+    @Test
+    void whatIsExportedIsImportedEqual() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        var exported = typed.run("export", "copy");
+        assertThat(exported.out().strip()).isEqualTo("Exported 1 kit, 19 parts into copy");
+        assertThat(exported.code()).isZero();
+        var answer = typed.run("import", folder.resolve("copy").toString(), "--workshop", "second.db");
+        assertThat(answer.err()).isEmpty();
+        assertThat(typed.run("check", "small", "--json", "--workshop", "second.db")
+                        .out())
+                .isEqualTo(typed.run("check", "small", "--json").out());
+        assertThat(typed.run("export", "copy").err()).contains("not empty");
+        assertThat(typed.run("export", "third", "--json").json().at("/documents"))
+                .hasSize(20);
+    }
+
+    @Test
+    void kitsTellsHowEachStands() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        var answer = typed.run("kits");
+        assertThat(answer.code()).isZero();
+        assertThat(answer.out()).startsWith("small  Small Street  ⊠ 0 fails · ⬚ 0 cannot tell · ⬓ 2 marginal · ■ ");
+        var kit = typed.run("kits", "--json").json().at("/kits/0");
+        assertThat(kit.get("id").asText()).isEqualTo("small");
+        assertThat(kit.at("/verdicts/marginal").asInt()).isEqualTo(2);
+        assertThat(typed.run("kits", "--no-estimates", "--json")
+                        .json()
+                        .at("/kits/0/verdicts/cannotTell")
+                        .asInt())
+                .isPositive();
+    }
+
+    @Test
+    void changeTellsBeforeAndAfterAndSavesNothing() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        var before = typed.run("check", "small", "--json").out();
+        var answer = typed.run("change", "small", "--set", "mount-22.plateThicknessMm=10");
+        assertThat(answer.code()).isEqualTo(Exit.SOMETHING_FAILS);
+        assertThat(answer.out())
+                .containsSubsequence(
+                        "× finding",
+                        "Thread engaged by the motor screw, left",
+                        "before  holds: 5.2 mm engaged",
+                        "after   fails: 3.2",
+                        "× drawing dimension",
+                        "before  ⊠ 0 fails",
+                        "after   ⊠ 1 fails");
+        assertThat(typed.run("check", "small", "--json").out()).isEqualTo(before);
+    }
+
+    @Test
+    void changeAsJsonHoldsBothDossiers() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        var json = typed.run("change", "small", "--set", "mount-22.plateThicknessMm=10", "--json")
+                .json();
+        assertThat(json.at("/set/0").asText()).isEqualTo("mount-22.plateThicknessMm=10");
+        assertThat(json.at("/before/verdicts/fails").asInt()).isZero();
+        assertThat(json.at("/after/verdicts/fails").asInt()).isEqualTo(1);
+        assertThat(json.at("/moved").findValuesAsText("key")).contains("motor-screw-engagement.left");
+    }
+
+    @Test
+    void anEditToTheValueThatIsThereMovesNothing() {
+        Typed.withSmallWorkshop(folder);
+        var answer = typed.run("change", "small", "--set", "mount-22.plateThicknessMm=8 ±0.1");
+        assertThat(answer.code()).isZero();
+        assertThat(answer.out()).contains("Nothing moves.");
+    }
+
+    @Test
+    void changeWithNothingToChangeIsRefused() {
+        Typed.withSmallWorkshop(folder);
+        var answer = typed.run("change", "small");
+        assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(answer.err()).startsWith("--set: nothing to change; allowed: ");
+    }
+
+    @Test
+    void theWorkshopIsNamedByTheOptionThenTheVariableThenFound() throws IOException {
+        assertThat(typed.run("kits").err())
+                .startsWith("--workshop: no workshop here; ")
+                .contains("./beltwright demo", "./beltwright import");
+        Files.createDirectory(folder.resolve("demo-out"));
+        typed.run("import", Typed.SMALL.toString(), "--workshop", "demo-out/demo.db");
+        assertThat(typed.run("kits").code()).isZero();
+        assertThat(new Typed(folder)
+                        .with("BELTWRIGHT_WORKSHOP", "none.db")
+                        .run("kits")
+                        .err())
+                .startsWith("--workshop: 'none.db' is not there; ");
+        assertThat(new Typed(folder)
+                        .with("BELTWRIGHT_WORKSHOP", "none.db")
+                        .run("kits", "--workshop", "demo-out/demo.db")
+                        .code())
+                .isZero();
+        assertThat(folder.resolve("none.db")).doesNotExist();
+    }
+}
