@@ -281,9 +281,9 @@ final class AxleChecks {
                     View.PLAN,
                     s.side(),
                     0,
-                    Places.plan(s, mid - half),
+                    s.plan(mid - half),
                     0,
-                    Places.plan(s, mid + half),
+                    s.plan(mid + half),
                     Along.VERTICAL,
                     false,
                     key(s)));
@@ -352,9 +352,9 @@ final class AxleChecks {
                     View.PLAN,
                     s.side(),
                     0,
-                    Places.plan(s, nut),
+                    s.plan(nut),
                     0,
-                    Places.plan(s, end),
+                    s.plan(end),
                     Along.VERTICAL,
                     false,
                     key(s)));

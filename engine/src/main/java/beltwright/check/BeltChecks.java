@@ -120,8 +120,8 @@ final class BeltChecks {
         public List<DrawnDimension> places(Subject s) {
             double y = s.at().driveRimMiddleMm().nominal();
             double half = s.drive().belt().widthMm().nominal() / 2;
-            double from = Places.plan(s, y - half);
-            double to = Places.plan(s, y + half);
+            double from = s.plan(y - half);
+            double to = s.plan(y + half);
             return List.of(new DrawnDimension(
                     "belt width",
                     View.PLAN,

@@ -177,9 +177,9 @@ final class ClearanceChecks {
                     View.PLAN,
                     s.side(),
                     0,
-                    Places.plan(s, s.at().plateOuterMm().nominal()),
+                    s.plan(s.at().plateOuterMm().nominal()),
                     0,
-                    Places.plan(s, s.at().wheelRimNearMm().nominal()),
+                    s.plan(s.at().wheelRimNearMm().nominal()),
                     Along.VERTICAL,
                     false,
                     key(s)));

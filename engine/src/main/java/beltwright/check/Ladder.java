@@ -4,6 +4,7 @@ import beltwright.kit.Kit;
 import beltwright.kit.SeatName;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.Layout;
+import beltwright.layout.MainDimensions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,21 +50,19 @@ public final class Ladder {
         return findings;
     }
 
-    /// {@return the distances that the checks point at in the drawings}
-    public static List<DrawnDimension> places(Kit kit, Layout layout) {
-        var places = new ArrayList<DrawnDimension>();
+    /// {@return the distances that the drawings show: the main dimensions, and what the checks point at}
+    public static List<DrawnDimension> dimensions(Kit kit, Layout layout) {
+        var dimensions = new ArrayList<>(MainDimensions.of(kit, layout));
         for (var subject : Subject.of(kit, layout)) {
             for (var check : Checks.ALL) {
                 if (check.scope() == subject.scope() && check.applies(subject)) {
-                    for (var place : check.places(subject)) {
-                        if (!Double.isNaN(place.valueMm())) {
-                            places.add(place);
-                        }
-                    }
+                    check.places(subject).stream()
+                            .filter(d -> !Double.isNaN(d.valueMm()))
+                            .forEach(dimensions::add);
                 }
             }
         }
-        return places;
+        return dimensions;
     }
 
     private static Finding finding(Check check, Subject subject) {

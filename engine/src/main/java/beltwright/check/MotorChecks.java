@@ -178,8 +178,8 @@ final class MotorChecks {
 
         @Override
         public List<DrawnDimension> places(Subject s) {
-            double face = Places.plan(s, s.at().plateInnerMm().nominal());
-            double end = Places.plan(s, s.at().motorEndMm().nominal());
+            double face = s.plan(s.at().plateInnerMm().nominal());
+            double end = s.plan(s.at().motorEndMm().nominal());
             return List.of(new DrawnDimension(
                     "motor length",
                     View.PLAN,

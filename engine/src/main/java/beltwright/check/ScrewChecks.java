@@ -333,9 +333,9 @@ final class ScrewChecks {
                     View.PLAN,
                     s.side(),
                     x,
-                    Places.plan(s, face),
+                    s.plan(face),
                     x,
-                    Places.plan(s, end),
+                    s.plan(end),
                     Along.VERTICAL,
                     false,
                     key(s)));

@@ -318,9 +318,9 @@ final class ShaftChecks {
                     View.PLAN,
                     s.side(),
                     x,
-                    Places.plan(s, s.at().plateOuterMm().nominal()),
+                    s.plan(s.at().plateOuterMm().nominal()),
                     x,
-                    Places.plan(s, s.at().drivePulleyNearMm().nominal()),
+                    s.plan(s.at().drivePulleyNearMm().nominal()),
                     Along.VERTICAL,
                     false,
                     key(s)));

@@ -7,6 +7,7 @@ import beltwright.kit.WheelEnd;
 import beltwright.layout.DriveLayout;
 import beltwright.layout.EndLayout;
 import beltwright.layout.Layout;
+import beltwright.layout.MainDimensions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -93,6 +94,11 @@ public final class Subject {
 
     public Side side() {
         return Objects.requireNonNull(side);
+    }
+
+    /// {@return y in the plan view (mm, left positive) of a station outward from this side's end face}
+    double plan(double stationMm) {
+        return MainDimensions.plan(kit, side(), stationMm);
     }
 
     /// {@return "left", "right" or "kit", the last part of a finding's key}

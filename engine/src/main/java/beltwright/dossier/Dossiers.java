@@ -20,7 +20,7 @@ public final class Dossiers {
                 layout,
                 Ladder.findings(kit, layout),
                 numbers,
-                Ladder.places(kit, layout),
+                Ladder.dimensions(kit, layout),
                 box,
                 steps,
                 Guide.tallies(box, steps));
