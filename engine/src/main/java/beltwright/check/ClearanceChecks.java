@@ -20,7 +20,12 @@ final class ClearanceChecks {
 
     static List<Check> all() {
         return List.of(
-                new DriveWheel(), new WheelPulleyPlate(), new WheelPulleyHanger(), new HeadsPulley(), new ClampRoom());
+                new DriveWheel(),
+                new WheelPulleyPlate(),
+                new WheelPulleyHanger(),
+                new BeltWheel(),
+                new HeadsPulley(),
+                new ClampRoom());
     }
 
     /// Drive pulley and shaft end stay clear of the wheel's side.
@@ -180,6 +185,53 @@ final class ClearanceChecks {
                     s.plan(s.at().plateOuterMm().nominal()),
                     0,
                     s.plan(s.at().wheelRimNearMm().nominal()),
+                    Along.VERTICAL,
+                    false,
+                    key(s)));
+        }
+    }
+
+    /// The belt leaves its pulley across the side of the tyre, so it must run inboard of the tread's edge.
+    static final class BeltWheel extends ChainGap {
+        BeltWheel() {
+            super(
+                    "belt-wheel",
+                    "Belt clear of the wheel's side",
+                    Scope.DRIVE,
+                    1,
+                    HABIT,
+                    Role.BELT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var pulley = s.drive().wheelPulley();
+            var standoff = plus("q", pulley.rimStandoffMm());
+            var inset = minus("f", s.end().wheel().coreFaceInsetMm());
+            return pulley.rim().flanges().onWheelSide()
+                    ? List.of(standoff, plus("t_flange", pulley.rim().flangeThicknessMm()), inset)
+                    : List.of(standoff, inset);
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a wheel pulley whose rim stands " + mm(r.demand() - r.capacityWorst()) + " further from the core";
+        }
+
+        @Override
+        public List<DrawnDimension> places(Subject s) {
+            double tread = s.endAt().wheelInnerMm().nominal();
+            double x = -s.end().wheel().diameterMm().nominal() / 2;
+            return List.of(new DrawnDimension(
+                    "belt to wheel",
+                    View.PLAN,
+                    s.side(),
+                    x,
+                    s.plan(tread - gap(s).nominal()),
+                    x,
+                    s.plan(tread),
                     Along.VERTICAL,
                     false,
                     key(s)));
