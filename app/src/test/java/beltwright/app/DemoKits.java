@@ -15,7 +15,11 @@ import java.util.stream.Stream;
 final class DemoKits {
     static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
     static final Reference REFERENCE = ReferenceFile.bundled();
-    static final Shelf SHELF = Workshop.shelfOf(Stream.of("parts", "kits", "measurements").map(f -> ROOT.resolve("demo").resolve(f)).toList(), REFERENCE);
+    static final Shelf SHELF = Workshop.shelfOf(
+            Stream.of("parts", "kits", "measurements")
+                    .map(f -> ROOT.resolve("demo").resolve(f))
+                    .toList(),
+            REFERENCE);
 
     private DemoKits() {}
 

@@ -44,7 +44,8 @@ final class Edits {
         return edits;
     }
 
-    /// {@return the field with its nominal moved and its limits kept as wide, or nothing for what is no known dimension}
+    /// {@return the field with its nominal moved and its limits kept as wide, or nothing for what is no known
+    /// dimension}
     static java.util.Optional<Edit> moved(String document, Editable field, double share) {
         if (field.source().isEmpty()) {
             return java.util.Optional.empty();
@@ -56,7 +57,10 @@ final class Edits {
             }
             double by = Math.max(Math.abs(d.nominal()) * share, 0.03);
             for (double step : new double[] {by, -by}) {
-                var edit = new Edit(document, field.path(), text(d.nominal() + step, d.nominal() - d.lower(), d.upper() - d.nominal()));
+                var edit = new Edit(
+                        document,
+                        field.path(),
+                        text(d.nominal() + step, d.nominal() - d.lower(), d.upper() - d.nominal()));
                 try {
                     DemoKits.SHELF.with(List.of(edit));
                     return java.util.Optional.of(edit);
@@ -64,7 +68,8 @@ final class Edits {
                     continue;
                 }
             }
-            throw new AssertionError("no neighbour of " + document + "." + field.path() + " = " + field.text() + " is allowed");
+            throw new AssertionError(
+                    "no neighbour of " + document + "." + field.path() + " = " + field.text() + " is allowed");
         } catch (Refusal notADimension) {
             return java.util.Optional.empty();
         }

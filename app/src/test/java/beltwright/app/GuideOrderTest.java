@@ -8,8 +8,8 @@ import beltwright.assembly.Tally;
 import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Joint;
-import beltwright.kit.KitDraft;
 import beltwright.kit.Kit;
+import beltwright.kit.KitDraft;
 import beltwright.kit.SeatName;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -49,7 +49,8 @@ class GuideOrderTest {
         var dossier = DemoKits.dossier(id);
         assertThat(dossier.tallies()).isNotEmpty().allMatch(Tally::meets);
         assertThat(dossier.steps().stream().map(Step::joint).filter(j -> !j.isEmpty()))
-                .containsExactlyInAnyOrderElementsOf(DemoKits.SHELF.draft(id).joints().keySet());
+                .containsExactlyInAnyOrderElementsOf(
+                        DemoKits.SHELF.draft(id).joints().keySet());
         assertThat(dossier.box().pieces())
                 .isEqualTo(dossier.kit().seats().values().stream()
                         .filter(s -> !s.fromRider() && beltwright.kit.Hardware.joined(s.name()))
@@ -73,7 +74,9 @@ class GuideOrderTest {
             orphaned.add(draft.seats().get(joint.of().getFirst()).part());
             for (var tally : without.tallies()) {
                 if (!orphaned.contains(tally.part())) {
-                    assertThat(tally.inBox()).as(joint.name() + ": " + tally.name()).isEqualTo(tally.inSteps());
+                    assertThat(tally.inBox())
+                            .as(joint.name() + ": " + tally.name())
+                            .isEqualTo(tally.inSteps());
                 }
             }
             assertThat(count(first.box()) - count(without.box()))
@@ -98,7 +101,17 @@ class GuideOrderTest {
         return steps.stream()
                 .filter(s -> leaveOut.isEmpty() || !s.joint().equals(leaveOut))
                 .map(s -> new Step(
-                        0, s.title(), s.joint(), s.takes(), s.tools(), s.torque(), s.threadlocker(), s.does(), s.cautions(), s.seats(), List.of()))
+                        0,
+                        s.title(),
+                        s.joint(),
+                        s.takes(),
+                        s.tools(),
+                        s.torque(),
+                        s.threadlocker(),
+                        s.does(),
+                        s.cautions(),
+                        s.seats(),
+                        List.of()))
                 .toList();
     }
 

@@ -15,7 +15,7 @@ public final class Checks {
                     GroundChecks.all(),
                     LugChecks.all(),
                     AxleChecks.all(),
-                    List.<Check>of(new HardwareCheck()))
+                    List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 

@@ -21,4 +21,9 @@ public final class Pulls {
     public static double brakingWheelNm(double massKg, double decelerationMps2, double wheelDiameterMm, int drives) {
         return massKg * decelerationMps2 / drives * wheelDiameterMm / 2000;
     }
+
+    /// {@return deceleration (m/s²) that this torque on each driven wheel gives}
+    public static double decelerationMps2(double wheelNm, double massKg, double wheelDiameterMm, int drives) {
+        return wheelNm * drives / massKg / (wheelDiameterMm / 2000);
+    }
 }
