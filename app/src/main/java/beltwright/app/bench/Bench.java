@@ -1,0 +1,270 @@
+package beltwright.app.bench;
+
+import beltwright.check.Ladder;
+import beltwright.check.Verdict;
+import beltwright.dossier.Dossiers;
+import beltwright.layout.LayoutSolver;
+import beltwright.press.drawing.Drawing;
+import beltwright.press.drawing.DrawingOffice;
+import beltwright.press.guide.BoxPage;
+import beltwright.press.guide.GuidePage;
+import beltwright.press.json.DossierJson;
+import beltwright.press.svg.SvgWriter;
+import beltwright.quantity.Refusal;
+import beltwright.workshop.Edit;
+import beltwright.workshop.Shelf;
+import beltwright.workshop.Workshop;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/// Serves the bench on loopback. A page is a pure function of the store and the draft in its address.
+public final class Bench implements AutoCloseable {
+    private static final Set<String> HOSTS = Set.of("localhost", "127.0.0.1", "[::1]");
+    private static final String POLICY = "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
+            + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
+    private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
+    private static final int LONGEST_REQUEST = 64 * 1024;
+
+    private final Workshop workshop;
+    private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final Javalin server;
+
+    private Bench(Workshop workshop, int port) {
+        this.workshop = workshop;
+        this.server = Javalin.create(this::configure).start("127.0.0.1", port);
+    }
+
+    /// Starts serving.
+    ///
+    /// @param port 0 for any free one
+    public static Bench start(Workshop workshop, int port) {
+        try {
+            return new Bench(workshop, port);
+        } catch (io.javalin.util.JavalinBindException e) {
+            throw new Refusal(
+                    "--port", port + " is taken by another program", "a free port, or 0 for any", "give another --port");
+        }
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    public String address() {
+        return "http://127.0.0.1:" + port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = LONGEST_REQUEST;
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setRequestHeaderSize(LONGEST_REQUEST);
+            http.setSendServerVersion(false);
+        });
+        config.routes.before(this::guard);
+        config.routes.get("/", this::first);
+        config.routes.get("/kits/{kit}", this::sheet);
+        config.routes.get("/kits/{kit}/edit", this::edit);
+        config.routes.post("/kits/{kit}/keep", this::keep);
+        config.routes.get("/kits/{kit}/guide", ctx -> printed(ctx, GuidePage.html(
+                dossier(ctx), workshop.reference(), revision(ctx))));
+        config.routes.get("/kits/{kit}/box", ctx -> printed(ctx, BoxPage.html(
+                dossier(ctx), workshop.reference(), revision(ctx))));
+        config.routes.get("/kits/{kit}/json", ctx -> ctx.contentType("application/json")
+                .result(DossierJson.text(dossier(ctx))));
+        config.routes.get("/kits/{kit}/drawings/{drawing}", this::drawing);
+        config.routes.get("/sheet.css", ctx -> ctx.contentType("text/css")
+                .result(SvgWriter.style() + resource("sheet.css")));
+        config.routes.get("/bench.js", ctx -> ctx.contentType("text/javascript").result(resource("bench.js")));
+        config.routes.exception(Refusal.class, this::refused);
+        config.routes.error(404, ctx -> page(ctx, "There is no such page.", "Choose a kit from the list."));
+    }
+
+    /// Only this machine's own pages may talk to the bench.
+    private void guard(Context ctx) {
+        var host = Objects.requireNonNullElse(ctx.header("Host"), "");
+        if (!HOSTS.contains(host.replaceFirst(":\\d+$", ""))) {
+            throw new ForbiddenResponse("This server answers on localhost only.");
+        }
+        var origin = ctx.header("Origin");
+        boolean writes = !ctx.method().name().equals("GET") && !ctx.method().name().equals("HEAD");
+        if (writes && (origin == null || !origin.equals("http://" + host))) {
+            throw new ForbiddenResponse("A change must come from the bench's own page.");
+        }
+        ctx.header("Content-Security-Policy", POLICY);
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Cache-Control", "no-store");
+    }
+
+    private static Draft draft(Context ctx) {
+        return Draft.parse(ctx.pathParam("kit"), ctx.queryParams("set"));
+    }
+
+    private beltwright.dossier.Dossier dossier(Context ctx) {
+        var draft = draft(ctx);
+        return Dossiers.of(draft.over(workshop.shelf()).kit(draft.kit()));
+    }
+
+    private static String revision(Context ctx) {
+        return ctx.queryParams("set").isEmpty() ? "draft" : "draft, edits not kept";
+    }
+
+    /// Opens the kit that fails first; a bench with nothing on it says what to do next.
+    private void first(Context ctx) {
+        var links = links(workshop.shelf(), "");
+        if (links.isEmpty()) {
+            page(ctx, "This workshop holds no kits yet.", "Run ./beltwright import FOLDER with a folder of kits and parts, then reload.");
+            return;
+        }
+        var open = links.stream().filter(k -> k.mark().equals("fails")).findFirst().orElse(links.getFirst());
+        ctx.redirect("/kits/" + open.id());
+    }
+
+    private void sheet(Context ctx) {
+        show(ctx, draft(ctx), ctx.queryParam("seat"), null);
+    }
+
+    private void show(Context ctx, Draft draft, @Nullable String seat, Sheet.@Nullable Refused refused) {
+        var kept = workshop.shelf();
+        kept.draft(draft.kit());
+        var sheet = new Sheet(kept, draft, links(kept, draft.kit()), seat, refused);
+        render(ctx, "bench/sheet.jte", Map.of("sheet", sheet));
+    }
+
+    /// One field typed on the sheet. What can be true becomes part of the draft's address; what cannot is shown where it
+    /// was typed, and the sheet stays as it was.
+    private void edit(Context ctx) {
+        var draft = draft(ctx);
+        var field = Objects.requireNonNullElse(ctx.queryParam("field"), "");
+        var value = Objects.requireNonNullElse(ctx.queryParam("value"), "");
+        var seat = ctx.queryParam("seat");
+        try {
+            var edit = Edit.parse(field + "=" + value);
+            var next = draft.with(edit);
+            next.over(workshop.shelf()).kit(draft.kit());
+            ctx.redirect(seat == null ? next.address("") : next.at(seat), io.javalin.http.HttpStatus.SEE_OTHER);
+        } catch (Refusal r) {
+            ctx.status(422);
+            show(ctx, draft, seat, new Sheet.Refused(field, value, r.wrong() + "; allowed: " + r.allowed() + "; " + r.mend()));
+        }
+    }
+
+    private void keep(Context ctx) {
+        var edits = ctx.formParams("set").stream().map(Edit::parse).toList();
+        workshop.keep(edits);
+        ctx.redirect("/kits/" + ctx.pathParam("kit"), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private void drawing(Context ctx) {
+        var wanted = ctx.pathParam("drawing").replaceFirst("\\.svg$", "");
+        var office = new DrawingOffice(dossier(ctx), workshop.reference(), revision(ctx));
+        var found = office.all().stream().filter(d -> d.id().equals(wanted)).findFirst();
+        if (found.isEmpty()) {
+            throw new Refusal(
+                    "drawing",
+                    "no drawing '" + wanted + "'",
+                    String.join(", ", office.all().stream().map(Drawing::id).toList()),
+                    "use one of these");
+        }
+        allowStyle(ctx, SvgWriter.standalone(found.get()));
+        ctx.contentType("image/svg+xml").result(SvgWriter.standalone(found.get()));
+    }
+
+    private static List<Sheet.KitLink> links(Shelf shelf, String here) {
+        var links = new ArrayList<Sheet.KitLink>();
+        for (var id : shelf.drafts().keySet()) {
+            var kit = shelf.kit(id);
+            var counts = Ladder.measure(kit, LayoutSolver.solve(kit));
+            var worst = Verdict.HOLDS;
+            for (var verdict : Verdict.values()) {
+                if (counts[verdict.ordinal()] > 0) {
+                    worst = verdict;
+                    break;
+                }
+            }
+            links.add(new Sheet.KitLink(
+                    id,
+                    kit.draft().name(),
+                    worst.toString().replace(' ', '-'),
+                    counts[worst.ordinal()] + " " + worst,
+                    id.equals(here)));
+        }
+        return links;
+    }
+
+    private void refused(Refusal r, Context ctx) {
+        ctx.status(400);
+        if (Objects.requireNonNullElse(ctx.header("Accept"), "").contains("text/html")) {
+            page(ctx, r.where() + ": " + r.wrong(), "Allowed: " + r.allowed() + ". To mend it: " + r.mend() + ".");
+        } else {
+            ctx.contentType("text/plain").result(r.getMessage());
+        }
+    }
+
+    private void page(Context ctx, String says, String next) {
+        var shelf = workshop.shelf();
+        render(ctx, "bench/note.jte", Map.of("says", says, "next", next, "kits", links(shelf, "")));
+    }
+
+    private void render(Context ctx, String template, Map<String, Object> data) {
+        var output = new StringOutput(256 * 1024);
+        templates.render(template, data, output);
+        ctx.html(output.toString());
+    }
+
+    private static void printed(Context ctx, String html) {
+        allowStyle(ctx, html);
+        ctx.html(html);
+    }
+
+    /// A page that is handed out carries its style in itself; the policy names exactly that style.
+    private static void allowStyle(Context ctx, String text) {
+        var hashes = new StringBuilder();
+        var styles = STYLE.matcher(text);
+        while (styles.find()) {
+            hashes.append(" 'sha256-").append(sha256(styles.group(1))).append('\'');
+        }
+        ctx.header("Content-Security-Policy", POLICY + hashes);
+    }
+
+    private static String sha256(String text) {
+        try {
+            return Base64.getEncoder()
+                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String resource(String name) {
+        try (var in = Objects.requireNonNull(Bench.class.getResourceAsStream(name), name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

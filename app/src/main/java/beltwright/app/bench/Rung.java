@@ -1,0 +1,71 @@
+package beltwright.app.bench;
+
+import beltwright.check.Finding;
+import beltwright.check.Verdict;
+
+/// One rung of the ladder as the page shows it: the finding, and its bar to the scale that all rungs share.
+///
+/// The bar's length is capacity over demand; the dashed line stands where they are equal.
+public record Rung(Finding finding, boolean chosen) {
+    /// Where demand is met (px).
+    public static final double MET = 60;
+
+    private static final double LONGEST = 190;
+
+    public String mark() {
+        return switch (finding.verdict()) {
+            case FAILS -> "fails";
+            case CANNOT_TELL -> "cannot-tell";
+            case MARGINAL -> "marginal";
+            case HOLDS -> "holds";
+        };
+    }
+
+    public boolean standing() {
+        return finding.verdict() != Verdict.HOLDS;
+    }
+
+    public boolean bar() {
+        return finding.margin() != null && finding.marginWorst() != null && finding.marginBest() != null;
+    }
+
+    public String nominal() {
+        return at(finding.margin());
+    }
+
+    public String worst() {
+        return at(finding.marginWorst());
+    }
+
+    public String band() {
+        double from = length(finding.marginWorst());
+        double to = length(finding.marginBest());
+        return number(Math.max(2, to - from));
+    }
+
+    /// {@return whether the capacity is more than the bar can show}
+    public boolean beyond() {
+        var margin = finding.margin();
+        return margin != null && (1 + margin) * MET > LONGEST;
+    }
+
+    public String seats() {
+        return String.join("|", finding.subjects());
+    }
+
+    public String side() {
+        return finding.side().equals("kit") ? "" : finding.side();
+    }
+
+    private static String at(@org.jspecify.annotations.Nullable Double margin) {
+        return number(length(margin));
+    }
+
+    private static double length(@org.jspecify.annotations.Nullable Double margin) {
+        return margin == null ? 0 : Math.clamp((1 + margin) * MET, 0, LONGEST);
+    }
+
+    private static String number(double px) {
+        return String.valueOf(Math.round(px * 10) / 10.0);
+    }
+}

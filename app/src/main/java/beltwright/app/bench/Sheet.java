@@ -1,0 +1,254 @@
+package beltwright.app.bench;
+
+import beltwright.check.Finding;
+import beltwright.check.FirstNumber;
+import beltwright.check.Verdict;
+import beltwright.dossier.Dossier;
+import beltwright.dossier.Dossiers;
+import beltwright.kit.Seat;
+import beltwright.kit.SeatName;
+import beltwright.press.drawing.Drawing;
+import beltwright.press.drawing.DrawingOffice;
+import beltwright.press.svg.SvgWriter;
+import beltwright.quantity.Numbers;
+import beltwright.workshop.Edit;
+import beltwright.workshop.Shelf;
+import beltwright.workshop.document.Editable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/// One kit as the bench shows it. Everything comes from its dossier; nothing is worked out here.
+public final class Sheet {
+    private final Shelf shelf;
+    private final Draft draft;
+    private final Dossier dossier;
+    private final List<KitLink> kits;
+    private final String seat;
+    private final @Nullable Refused refused;
+
+    /// A value that was typed and refused: where, what, and why, so that nothing typed is lost.
+    public record Refused(String field, String value, String why) {}
+
+    /// A kit to go to, and how it stands.
+    public record KitLink(String id, String name, String mark, String stands, boolean here) {}
+
+    /// A seat with the parts that could fill it.
+    public record SeatCell(
+            String name, String part, String partName, int count, boolean fromRider, boolean open, String href, String field, List<String[]> choices) {}
+
+    /// A field of the part that is open.
+    public record FieldRow(
+            String field, String label, String meaning, String unit, String text, String source, List<String> choices, boolean changed, String error, String typed) {}
+
+    /// A first number with its value for each side.
+    public record NumberRow(String name, String symbol, String unit, Map<String, FirstNumber> sides, String habit) {}
+
+    Sheet(Shelf kept, Draft draft, List<KitLink> kits, @Nullable String seat, @Nullable Refused refused) {
+        this.shelf = draft.over(kept);
+        this.draft = draft;
+        this.dossier = Dossiers.of(shelf.kit(draft.kit()));
+        this.kits = kits;
+        this.refused = refused;
+        this.seat = seat != null && seats().contains(seat) ? seat : firstSeat();
+    }
+
+    private Set<String> seats() {
+        var names = new LinkedHashSet<String>();
+        dossier.kit().seats().keySet().forEach(s -> names.add(s.toString()));
+        return names;
+    }
+
+    /// The seat that the weakest rung is about, so that what mends it lies open.
+    private String firstSeat() {
+        var weakest = dossier.findings().getFirst();
+        return weakest.subjects().isEmpty()
+                ? dossier.kit().seats().firstKey().toString()
+                : weakest.subjects().getFirst();
+    }
+
+    public Dossier dossier() {
+        return dossier;
+    }
+
+    public List<KitLink> kits() {
+        return kits;
+    }
+
+    public String kitName() {
+        return dossier.kit().draft().name();
+    }
+
+    public String note() {
+        return dossier.kit().draft().note();
+    }
+
+    public boolean invented() {
+        return dossier.kit().draft().invented();
+    }
+
+    public String revision() {
+        return draft.edits().isEmpty() ? "draft" : "draft, " + draft.edits().size() + (draft.edits().size() == 1 ? " edit" : " edits") + " not kept";
+    }
+
+    public List<Edit> edits() {
+        return draft.edits();
+    }
+
+    public String address(String page) {
+        return draft.address(page);
+    }
+
+    public String keepAddress() {
+        return "/kits/" + draft.kit() + "/keep";
+    }
+
+    public String editAddress() {
+        return "/kits/" + draft.kit() + "/edit";
+    }
+
+    public String without(Edit edit) {
+        return draft.without(edit).address("");
+    }
+
+    public String seat() {
+        return seat;
+    }
+
+    public @Nullable Refused refused() {
+        return refused;
+    }
+
+    /// {@return the rung that is chosen when the page opens: the weakest}
+    public String chosen() {
+        return dossier.findings().getFirst().key();
+    }
+
+    public List<Rung> rungs() {
+        return dossier.findings().stream().map(f -> new Rung(f, f.key().equals(chosen()))).toList();
+    }
+
+    public String count(Verdict verdict) {
+        return dossier.findings().stream().filter(f -> f.verdict() == verdict).count() + " " + verdict;
+    }
+
+    public String counts() {
+        return String.join(" · ", List.of(count(Verdict.FAILS), count(Verdict.CANNOT_TELL), count(Verdict.MARGINAL), count(Verdict.HOLDS)));
+    }
+
+    public int estimates() {
+        var estimates = new LinkedHashSet<String>();
+        dossier.findings().stream().map(Finding::estimates).forEach(estimates::addAll);
+        dossier.numbers().stream().map(FirstNumber::estimates).forEach(estimates::addAll);
+        return estimates.size();
+    }
+
+    /// {@return the drawings in the order they are looked at, each as an element of the page}
+    public Map<String, String> drawings() {
+        var office = new DrawingOffice(dossier, dossier.kit().reference(), revision()).pointingAt(chosen());
+        var drawings = new LinkedHashMap<String, String>();
+        for (Drawing d : office.all()) {
+            drawings.put(d.title(), SvgWriter.inline(d, d.id()));
+        }
+        return drawings;
+    }
+
+    public List<NumberRow> numbers() {
+        var rows = new LinkedHashMap<String, NumberRow>();
+        for (var n : dossier.numbers()) {
+            int dot = n.key().lastIndexOf('.');
+            rows.computeIfAbsent(n.key().substring(0, dot), k -> new NumberRow(n.name(), n.symbol(), n.unit(), new LinkedHashMap<>(), n.habit()))
+                    .sides()
+                    .put(n.key().substring(dot + 1), n);
+        }
+        return new ArrayList<>(rows.values());
+    }
+
+    public static String value(FirstNumber n) {
+        return Numbers.significant(n.value(), 3);
+    }
+
+    public static String number(double value) {
+        return Numbers.significant(value, 6);
+    }
+
+    public List<SeatCell> seatCells() {
+        var cells = new ArrayList<SeatCell>();
+        for (Map.Entry<SeatName, Seat> e : dossier.kit().seats().entrySet()) {
+            var name = e.getKey().toString();
+            var filled = e.getValue();
+            var choices = shelf.parts().values().stream()
+                    .filter(e.getKey().role().type()::isInstance)
+                    .map(p -> new String[] {(filled.count() == 1 ? "" : filled.count() + " x ") + p.id(), p.name()})
+                    .toList();
+            cells.add(new SeatCell(
+                    name,
+                    filled.part().id(),
+                    filled.part().name(),
+                    filled.count(),
+                    filled.fromRider(),
+                    name.equals(seat),
+                    draft.at(name),
+                    draft.kit() + ".seats." + name,
+                    choices));
+        }
+        return cells;
+    }
+
+    /// {@return the open seat's part}
+    public String openPart() {
+        return dossier.kit().seat(SeatName.parse(seat)).part().id();
+    }
+
+    public String openPartName() {
+        return dossier.kit().seat(SeatName.parse(seat)).part().name();
+    }
+
+    /// {@return the fields of the part in the open seat}
+    public List<FieldRow> fields() {
+        return rows(openPart(), shelf.editable(openPart()));
+    }
+
+    /// {@return where the drives sit and what the kit is asked to do}
+    public List<FieldRow> kitFields() {
+        return rows(
+                draft.kit(),
+                shelf.editable(draft.kit()).stream()
+                        .filter(f -> f.path().startsWith("task.") || f.path().startsWith("placements."))
+                        .toList());
+    }
+
+    private List<FieldRow> rows(String document, List<Editable> fields) {
+        var rows = new ArrayList<FieldRow>();
+        for (var f : fields) {
+            var field = document + "." + f.path();
+            boolean wrong = refused != null && refused.field().equals(field);
+            rows.add(new FieldRow(
+                    field,
+                    label(f.path()),
+                    f.meaning(),
+                    f.unit(),
+                    f.text(),
+                    f.source(),
+                    f.choices(),
+                    draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field)),
+                    wrong ? refused.why() : "",
+                    wrong ? refused.value() : f.text()));
+        }
+        return rows;
+    }
+
+    /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
+    static String label(String path) {
+        var words = path.replaceFirst("^task\\.|^placements\\.", "").replace('.', ' ')
+                .replaceAll("(RpmPerV|GPerM|KgM3|Mps2|Percent|Mm|Deg|Kg|Ohm|M2)$", "")
+                .replaceAll("(?<=[a-z])[AV]$", "")
+                .replaceAll("([a-z])([A-Z])", "$1 $2")
+                .toLowerCase(java.util.Locale.ROOT);
+        return words.strip();
+    }
+}
