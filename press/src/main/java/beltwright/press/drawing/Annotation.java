@@ -16,10 +16,13 @@ final class Annotation {
     private static final double FIRST_LANE = 9;
     private static final double LANE = 7.5;
     private static final double ABOVE = 1; // from the dimension line to the base line of its text
-    private static final double ROOM = 1.5; // beside a text or an arrow, to its neighbour in the lane
+    private static final double DOT = 0.5; // radius of the dot that ends a leader on a surface (mm)
+
+    private static final double REACH = 90; // how far from the drawing anything is placed
 
     private final double scale;
-    private final List<Point> ink = new ArrayList<>();
+    private final InkGrid ink;
+    private final List<Segment.Straight> leaders = new ArrayList<>();
     private final List<TextBox> texts = new ArrayList<>();
     private final List<Entity> placed = new ArrayList<>();
     private Bounds bounds = Bounds.EMPTY;
@@ -29,8 +32,9 @@ final class Annotation {
         this.scale = scale;
         for (var entity : entities) {
             bounds = bounds.with(entity.bounds().times(scale));
-            trace(entity);
         }
+        ink = new InkGrid(bounds.grown(REACH));
+        entities.forEach(this::trace);
     }
 
     /// One dimension to be placed, with its witness points as they stand on the sheet (real mm).
@@ -105,7 +109,11 @@ final class Annotation {
         for (double offset = FIRST_LANE; offset < 140; offset += 1.5) {
             for (int side = 1; side >= -1; side -= 2) {
                 var candidate = sloping(w, from, to, along.left().times(side * offset));
-                double cost = offset + 6 * covered(candidate.text().box(atOrigin())) + crossing(candidate);
+                double cost = offset
+                        + 6 * covered(candidate.text().box(atOrigin()))
+                        + ink.along(
+                                candidate.lineFrom().times(scale),
+                                candidate.lineTo().times(scale));
                 if (cost < least) {
                     least = cost;
                     best = candidate;
@@ -123,101 +131,57 @@ final class Annotation {
         return dimension(w, from.plus(aside), to.plus(aside), false, 0, middle, readable, Entity.Text.Anchor.MIDDLE);
     }
 
-    private double crossing(Entity.Dimension d) {
-        double sum = 0;
-        var from = d.lineFrom().times(scale);
-        var to = d.lineTo().times(scale);
-        var along = to.minus(from).unit();
-        for (var p : ink) {
-            double at = p.minus(from).dot(along);
-            if (at > 0 && at < to.distance(from) && Math.abs(p.minus(from).cross(along)) < 1) {
-                sum++;
-            }
-        }
-        return sum;
-    }
-
     private void lanes(List<Wanted> wanted, DrawnDimension.Along axis) {
         boolean level = axis == DrawnDimension.Along.HORIZONTAL;
         var core = bounds;
-        var low = new ArrayList<Lane>();
-        var high = new ArrayList<Lane>();
-        for (var w : wanted) {
-            if (w.axis() != axis) {
-                continue;
-            }
-            var from = w.from().times(scale);
-            var to = w.to().times(scale);
-            double across = level ? from.middle(to).y() - core.middle().y() : from.middle(to).x() - core.middle().x();
-            var side = across < 0 ? low : high;
-            double a = level ? from.x() : from.y();
-            double b = level ? to.x() : to.y();
+        var low = new Lanes();
+        var high = new Lanes();
+        var mine = wanted.stream().filter(w -> w.axis() == axis).toList();
+        for (var w : mine) {
+            (below(w, core, level) ? low : high).witness(place(w.from(), level), place(w.to(), level));
+        }
+        for (var w : mine) {
+            boolean below = below(w, core, level);
             double text = Lettering.widthMm(w.text(), SIZE, w.chosen());
-            boolean outside = Math.abs(b - a) < text + 2 * DimensionFigure.ARROW + 1;
-            // a narrow one carries its text past its upper end
-            double upper = Math.max(a, b) + (outside ? 2 * DimensionFigure.ARROW + text : 0) + ROOM;
-            double lower = Math.min(a, b) - (outside ? 2 * DimensionFigure.ARROW : 0) - ROOM;
-            int lane = free(side, lower, upper);
-            double away = FIRST_LANE + lane * LANE;
+            var stand = (below ? low : high).stand(place(w.from(), level), place(w.to(), level), text);
+            double away = FIRST_LANE + stand.lane() * LANE;
             double at = level
-                    ? (across < 0 ? core.bottom() - away : core.top() + away)
-                    : (across < 0 ? core.left() - away : core.right() + away);
-            keep(level ? horizontal(w, from, to, at, outside, text) : vertical(w, from, to, at, outside, text));
+                    ? (below ? core.bottom() - away : core.top() + away)
+                    : (below ? core.left() - away : core.right() + away);
+            keep(inLane(w, level, at, stand, text));
         }
     }
 
-    /// The stretches of one lane that are taken.
-    private record Lane(List<double[]> taken) {
-        boolean take(double lower, double upper) {
-            if (taken.stream().anyMatch(t -> t[0] < upper && lower < t[1])) {
-                return false;
-            }
-            taken.add(new double[] {lower, upper});
-            return true;
-        }
+    private double place(Point p, boolean level) {
+        return (level ? p.x() : p.y()) * scale;
     }
 
-    private static int free(List<Lane> lanes, double lower, double upper) {
-        for (int i = 0; i < lanes.size(); i++) {
-            if (lanes.get(i).take(lower, upper)) {
-                return i;
-            }
-        }
-        lanes.add(new Lane(new ArrayList<>()));
-        lanes.getLast().take(lower, upper);
-        return lanes.size() - 1;
+    private boolean below(Wanted w, Bounds core, boolean level) {
+        var middle = w.from().middle(w.to()).times(scale).minus(core.middle());
+        return (level ? middle.y() : middle.x()) < 0;
     }
 
-    private Entity.Dimension horizontal(Wanted w, Point from, Point to, double y, boolean outside, double text) {
-        double right = Math.max(from.x(), to.x());
-        var at = outside
-                ? new Point(right + 2 * DimensionFigure.ARROW, y + ABOVE)
-                : new Point((from.x() + to.x()) / 2, y + ABOVE);
+    /// @param at where the lane lies, across the dimension line
+    private Entity.Dimension inLane(Wanted w, boolean level, double at, Lanes.Stand stand, double text) {
+        double a = place(w.from(), level);
+        double b = place(w.to(), level);
+        var words = on(level, stand.textAt(), level ? at + ABOVE : at - ABOVE);
+        boolean onTo = stand.outside() && (stand.textAt() > Math.max(a, b)) == b > a;
         return dimension(
                 w,
-                new Point(from.x(), y),
-                new Point(to.x(), y),
-                outside,
-                from.x() < to.x() ? text : -text,
-                at,
-                0,
-                outside ? Entity.Text.Anchor.START : Entity.Text.Anchor.MIDDLE);
+                on(level, a, at),
+                on(level, b, at),
+                stand.outside(),
+                onTo ? text : -text,
+                words,
+                level ? 0 : 90,
+                !stand.outside()
+                        ? Entity.Text.Anchor.MIDDLE
+                        : stand.textAt() > Math.max(a, b) ? Entity.Text.Anchor.START : Entity.Text.Anchor.END);
     }
 
-    private Entity.Dimension vertical(Wanted w, Point from, Point to, double x, boolean outside, double text) {
-        double top = Math.max(from.y(), to.y());
-        var at = outside
-                ? new Point(x - ABOVE, top + 2 * DimensionFigure.ARROW)
-                : new Point(x - ABOVE, (from.y() + to.y()) / 2);
-        return dimension(
-                w,
-                new Point(x, from.y()),
-                new Point(x, to.y()),
-                outside,
-                from.y() < to.y() ? text : -text,
-                at,
-                90,
-                outside ? Entity.Text.Anchor.START : Entity.Text.Anchor.MIDDLE);
+    private static Point on(boolean level, double along, double across) {
+        return level ? new Point(along, across) : new Point(across, along);
     }
 
     private Entity.Dimension dimension(
@@ -250,56 +214,70 @@ final class Annotation {
         bounds = bounds.with(box.bounds());
         for (var line : DimensionFigure.of(d, scale).lines()) {
             bounds = bounds.with(line.bounds().times(scale));
-            trace(line);
+            ink.trace(line, scale);
+            leaders.add(new Segment.Straight(line.from().times(scale), line.to().times(scale)));
         }
     }
 
     /// Sets each word near its point, nearest first, where it touches no other text and covers least of the drawing.
     void callouts(List<Callout> callouts) {
         for (var c : callouts) {
-            if (!c.at().finite()) {
-                continue;
+            if (c.at().finite()) {
+                keep(c, best(c));
             }
-            var at = c.at().times(scale);
-            Entity.Text best = null;
-            double least = Double.POSITIVE_INFINITY;
-            for (double away = 6; best == null || away < 60; away += 3) {
-                for (int i = 0; i < 24; i++) {
-                    var foot = at.plus(Point.polar(away, i * Math.PI / 12));
-                    var anchor = foot.x() < at.x() ? Entity.Text.Anchor.END : Entity.Text.Anchor.START;
-                    var text = new Entity.Text(
-                            foot.plus(new Point(foot.x() < at.x() ? -1 : 1, -SMALL / 3)).times(1 / scale),
-                            c.words(),
-                            SMALL,
-                            anchor,
-                            0,
-                            false,
-                            c.tag());
-                    var box = text.box(atOrigin());
-                    if (texts.stream().noneMatch(box::overlaps)) {
-                        double beyond = box.bounds().within(bounds) ? 0 : 12;
-                        double cost = away + 4 * covered(box) + beyond + 2 * Math.abs(Math.sin(i * Math.PI / 6));
-                        if (cost < least) {
-                            least = cost;
-                            best = text;
-                        }
-                    }
-                }
-            }
-            keep(best, at, c.tag());
         }
     }
 
-    private void keep(Entity.Text text, Point at, Tag tag) {
+    private Entity.Text best(Callout c) {
+        Entity.Text best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (double away = 5; best == null || away < Math.min(least, REACH); away += 2.5) {
+            for (int i = 0; i < 24; i++) {
+                var foot = c.at().times(scale).plus(Point.polar(away, (i + 0.5) * Math.PI / 12));
+                boolean leftward = i >= 6 && i < 18;
+                var text = new Entity.Text(
+                        foot.plus(new Point(leftward ? -1 : 1, -SMALL / 3)).times(1 / scale),
+                        c.words(),
+                        SMALL,
+                        leftward ? Entity.Text.Anchor.END : Entity.Text.Anchor.START,
+                        0,
+                        false,
+                        c.tag());
+                double cost = away + cost(text.box(atOrigin()), c.at().times(scale), foot);
+                if (cost < least) {
+                    least = cost;
+                    best = text;
+                }
+            }
+        }
+        return best;
+    }
+
+    private double cost(TextBox box, Point at, Point foot) {
+        var leader = new Segment.Straight(at, foot);
+        if (texts.stream().anyMatch(t -> box.overlaps(t) || t.meets(leader))
+                || leaders.stream().anyMatch(box::meets)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        long crossed = leaders.stream().filter(l -> l.crosses(leader)).count();
+        double beyond = box.bounds().within(bounds) ? 0 : 12;
+        return 5 * covered(box) + 0.3 * ink.along(at, foot) + 30 * crossed + beyond;
+    }
+
+    private void keep(Callout c, Entity.Text text) {
         var box = text.box(atOrigin());
         texts.add(box);
         bounds = bounds.with(box.bounds());
+        var at = c.at().times(scale);
         boolean end = text.anchor() == Entity.Text.Anchor.END;
-        var foot = text.at().times(scale).plus(new Point(end ? 1 : -1, SMALL / 3));
-        var leader = new Segment.Straight(at, foot);
-        placed.add(new Entity.Line(at.times(1 / scale), foot.times(1 / scale), LineClass.DIMENSION, tag));
+        var leader = new Segment.Straight(at, text.at().times(scale).plus(new Point(end ? 1 : -1, SMALL / 3)));
+        leaders.add(leader);
+        placed.add(new Entity.Line(c.at(), leader.to().times(1 / scale), LineClass.DIMENSION, c.tag()));
+        if (c.surface()) {
+            placed.add(new Entity.Circle(c.at(), DOT / scale, LineClass.DIMENSION, Fill.INK, false, c.tag()));
+        }
         placed.add(text);
-        trace(leader.mapped(new Placing(1 / scale, Point.ORIGIN)));
+        ink.trace(leader, 1);
     }
 
     private Placing atOrigin() {
@@ -308,42 +286,22 @@ final class Annotation {
 
     /// {@return how much ink a text would cover}
     private double covered(TextBox box) {
-        var outer = box.bounds().grown(1);
-        long under = ink.stream()
-                .filter(p -> p.x() > outer.left() && p.x() < outer.right() && p.y() > outer.bottom() && p.y() < outer.top())
-                .count();
-        return under + (texts.stream().anyMatch(box::overlaps) ? 1000 : 0);
+        return ink.in(box.bounds().grown(0.5)) + (texts.stream().anyMatch(box::overlaps) ? 1000 : 0);
     }
 
     private void trace(Entity entity) {
         switch (entity) {
-            case Entity.Line l -> trace(new Segment.Straight(l.from(), l.to()));
-            case Entity.Arc a -> trace(a.bow());
-            case Entity.Circle c -> trace(new Segment.Bow(c.centre(), c.radius(), 0, 2 * Math.PI));
-            case Entity.Path p -> p.contours().forEach(c -> c.segments().forEach(this::trace));
+            case Entity.Line l -> ink.trace(new Segment.Straight(l.from(), l.to()), scale);
+            case Entity.Arc a -> ink.trace(a.bow(), scale);
+            case Entity.Circle c -> ink.trace(new Segment.Bow(c.centre(), c.radius(), 0, 2 * Math.PI), scale);
+            case Entity.Path p -> {
+                p.contours().forEach(c -> c.segments().forEach(s -> ink.trace(s, scale)));
+                if (p.fill().hatched()) {
+                    p.contours().forEach(c -> ink.hatch(c, scale));
+                }
+            }
             case Entity.Text t -> texts.add(t.box(atOrigin()));
             case Entity.Dimension d -> texts.add(d.text().box(atOrigin()));
-        }
-    }
-
-    private void trace(Segment segment) {
-        switch (segment) {
-            case Segment.Straight s -> {
-                double length = s.from().distance(s.to()) * scale;
-                int steps = (int) Math.ceil(length / 2);
-                for (int i = 0; i <= steps; i++) {
-                    double part = steps == 0 ? 0 : (double) i / steps;
-                    ink.add(s.from().plus(s.to().minus(s.from()).times(part)).times(scale));
-                }
-            }
-            case Segment.Bow b -> {
-                int steps = (int) Math.ceil(Math.abs(b.sweep()) * b.radius() * scale / 2);
-                for (int i = 0; i <= steps; i++) {
-                    ink.add(b.centre()
-                            .plus(Point.polar(b.radius(), b.start() + b.sweep() * i / Math.max(1, steps)))
-                            .times(scale));
-                }
-            }
         }
     }
 }

@@ -67,6 +67,20 @@ public record Contour(List<Segment> segments) {
         return segments.stream().allMatch(s -> s.from().finite() && s.to().finite());
     }
 
+    /// {@return whether a point lies inside, arcs taken as their chords}
+    boolean holds(Point p) {
+        boolean inside = false;
+        for (var s : segments) {
+            var a = s.from();
+            var b = s.to();
+            if (a.y() > p.y() != b.y() > p.y()
+                    && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
     public Contour mapped(Placing placing) {
         return new Contour(segments.stream().map(s -> s.mapped(placing)).toList());
     }

@@ -3,6 +3,7 @@ package beltwright.press.drawing;
 import beltwright.assembly.Step;
 import beltwright.dossier.Dossier;
 import beltwright.kit.Drive;
+import beltwright.kit.Role;
 import beltwright.kit.Side;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DriveLayout;
@@ -168,47 +169,58 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         double worn = wheel.wornDiameterMm().nominal() / 2;
         double fresh = wheel.diameterMm().nominal() / 2;
         double away = outward.angle() + Math.PI;
-        words.add(word(facing, Point.polar(fresh, away + 0.5), "wheel, new"));
-        words.add(word(facing, Point.polar(worn, away + 0.75), "wheel, worn"));
-        double rim = drive.wheelPulley().rim().outsideDiameterMm() / 2;
-        words.add(word(facing, Point.polar(rim, away - 0.6), drive.wheelPulley().rim().teeth() + " teeth"));
-        double small = drive.drivePulley().rim().outsideDiameterMm() / 2;
-        words.add(word(
-                facing, motor.plus(Point.polar(small, outward.angle() - 0.3)), drive.drivePulley().rim().teeth() + " teeth"));
+        words.add(edge(drive, Role.WHEEL, facing.of(Point.polar(fresh, away + 0.5)), "wheel, new"));
+        words.add(edge(drive, Role.WHEEL, facing.of(Point.polar(worn, away + 0.75)), "wheel, worn"));
+        var big = drive.wheelPulley().rim();
+        words.add(edge(
+                drive,
+                Role.WHEEL_PULLEY,
+                facing.of(Point.polar(big.outsideDiameterMm() / 2, away - 0.6)),
+                big.teeth() + " teeth"));
+        var small = drive.drivePulley().rim();
+        words.add(edge(
+                drive,
+                Role.DRIVE_PULLEY,
+                facing.of(motor.plus(Point.polar(small.outsideDiameterMm() / 2, outward.angle() - 0.3))),
+                small.teeth() + " teeth"));
+        var can = drive.motor().canDiameterMm().nominal() / 2;
+        words.add(edge(
+                drive, Role.MOTOR, facing.of(motor.plus(Point.polar(can, outward.angle() + 1.9))), "motor can"));
         var belt = drive.belt();
         var path = new BeltPath(
-                Point.ORIGIN,
-                drive.wheelPulley().rim().pitchDiameterMm() / 2,
-                motor,
-                drive.drivePulley().rim().pitchDiameterMm() / 2);
+                Point.ORIGIN, big.pitchDiameterMm() / 2, motor, small.pitchDiameterMm() / 2);
         if (path.exists()) {
-            words.add(word(
-                    facing,
-                    path.stretches(0).getLast().halfway(),
+            words.add(edge(
+                    drive,
+                    Role.BELT,
+                    facing.of(path.stretches(0).getLast().halfway()),
                     belt.profile().standard() + ", " + belt.teeth() + " teeth"));
         }
         return words;
     }
 
+    private static Callout edge(Drive drive, Role role, Point at, String words) {
+        return Callout.edge(drive.seat(role), at, words);
+    }
+
+    /// Names of the parts on the first driven side, and where the windings begin on every one.
     private List<Callout> planWords() {
         var words = new ArrayList<Callout>();
         for (var at : dossier.layout().drives()) {
             var drive = drive(at.side());
-            var across = new Stations(dossier.kit(), at.side());
             double depth = at.plateInnerMm().nominal() - drive.motor().threadDepthMm().nominal();
-            double toward = at.motorXMm() < 0 ? -1 : 1;
-            words.add(new Callout(
-                    new Point(
-                            across.x(depth),
-                            at.motorXMm() + toward * drive.motor().canDiameterMm().nominal() / 2),
-                    "windings begin",
-                    Tag.NONE));
+            double can = drive.motor().canDiameterMm().nominal() / 2;
+            var across = new Stations(dossier.kit(), at.side());
+            words.add(edge(
+                    drive,
+                    Role.MOTOR,
+                    new Point(across.x(depth), at.motorXMm() + (at.motorXMm() < 0 ? -can : can)),
+                    "windings begin"));
         }
+        var at = dossier.layout().drives().getFirst();
+        var drive = drive(at.side());
+        words.addAll(PartNames.of(dossier.kit(), drive, at, dossier.layout().end(at.side())));
         return words;
-    }
-
-    private static Callout word(Placing facing, Point at, String words) {
-        return new Callout(facing.of(at), words, Tag.NONE);
     }
 
     Drive drive(Side side) {

@@ -304,7 +304,7 @@ final class DriveSection {
         var motor = drive.motor();
         double r = motor.shaftDiameterMm().nominal() / 2;
         if (motor.shaftForm() == ShaftForm.FLAT) {
-            double flat = axis + motor.shaftFlatMm().nominal() - r;
+            double flat = axis + toward * (motor.shaftFlatMm().nominal() - r);
             sketch.line(across.x(near), flat, across.x(shaftEnd), flat, LineClass.EDGE);
         }
         if (pulley.setScrews() > 0) {
@@ -325,11 +325,13 @@ final class DriveSection {
         double top = foot + screw.lengthMm().nominal();
         sketch.of(seat(Role.SET_SCREWS));
         double hole = Math.max(root, top);
-        sketch.rectangle(across.x(station - r), axis + foot, across.x(station + r), axis + hole, LineClass.EDGE, Fill.PAPER);
+        double side = axis + toward * foot;
         sketch.rectangle(
-                across.x(station - r), axis + foot, across.x(station + r), axis + top, LineClass.OUTLINE, Fill.PAPER);
-        sketch.line(across.x(station - core), axis + foot, across.x(station - core), axis + top, LineClass.EDGE);
-        sketch.line(across.x(station + core), axis + foot, across.x(station + core), axis + top, LineClass.EDGE);
+                across.x(station - r), side, across.x(station + r), axis + toward * hole, LineClass.EDGE, Fill.PAPER);
+        double end = axis + toward * top;
+        sketch.rectangle(across.x(station - r), side, across.x(station + r), end, LineClass.OUTLINE, Fill.PAPER);
+        sketch.line(across.x(station - core), side, across.x(station - core), end, LineClass.EDGE);
+        sketch.line(across.x(station + core), side, across.x(station + core), end, LineClass.EDGE);
     }
 
     /// The belt where it is cut on the far side of a pulley; on the other side no tooth lies in the groove.

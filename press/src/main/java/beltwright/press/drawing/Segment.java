@@ -39,6 +39,15 @@ public sealed interface Segment {
             return from.middle(to);
         }
 
+        /// {@return whether the two lines cross between their ends}
+        boolean crosses(Straight o) {
+            return aside(o.from) * aside(o.to) < 0 && o.aside(from) * o.aside(to) < 0;
+        }
+
+        private double aside(Point p) {
+            return to.minus(from).cross(p.minus(from));
+        }
+
         @Override
         public List<Segment> cut(Point centre, double radius) {
             var along = to.minus(from).unit();

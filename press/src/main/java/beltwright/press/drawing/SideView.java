@@ -50,12 +50,13 @@ final class SideView {
     Sketch draw() {
         ground();
         mount();
+        motorScrews();
         wheelPulley();
         hanger();
+        clampScrews();
         drivePulley();
         belt();
         motor();
-        screws();
         wheel();
         centreLines();
         return sketch;
@@ -79,75 +80,66 @@ final class SideView {
         }
     }
 
-    /// The plate around the slots, run together with the clamp: the tangents of the two end circles of the slot.
     private void mount() {
         var mount = drive.mount();
         var near = along.times(mount.slotMinMm().nominal());
         var far = along.times(mount.slotMaxMm().nominal());
-        double r = mount.plateRadiusMm().nominal();
-        double wall = 2 * mount.clampThread().majorMm();
-        double half = opening(along) + wall;
-        double wide = opening(along.left()) + wall;
-        var aside = along.left();
         sketch.of(seat(Role.MOUNT));
-
-        var back = along.times(-half);
-        var foot = along.times(half);
-        var left = new ArrayList<Segment>();
-        left.add(new Segment.Straight(back.minus(aside.times(wide)), foot.minus(aside.times(wide))));
-        // the flank runs from the clamp block to the circle around the near end of the slot
-        double distance = near.distance(foot.plus(aside.times(wide)));
-        double turn = near.minus(foot).cross(aside) == 0 ? 0 : Math.acos(Math.min(1, r / distance));
-        double toCorner = foot.minus(aside.times(wide)).minus(near).angle();
-        double touches = toCorner + turn;
-        double heading = along.angle();
-        if (distance > r) {
-            var touch = near.plus(Point.polar(r, touches));
-            left.add(new Segment.Straight(foot.minus(aside.times(wide)), touch));
-            left.add(new Segment.Bow(near, r, touches, positive(heading - Math.PI / 2 - touches)));
-        } else {
-            left.add(new Segment.Straight(foot.minus(aside.times(wide)), near.minus(aside.times(r))));
-        }
-        left.add(new Segment.Straight(near.minus(aside.times(r)), far.minus(aside.times(r))));
-        var outline = new ArrayList<>(left);
-        outline.add(new Segment.Bow(far, r, heading - Math.PI / 2, Math.PI));
-        for (var piece : left.reversed()) {
-            outline.add(mirrored(piece).reversed());
-        }
-        outline.add(new Segment.Straight(back.plus(aside.times(wide)), back.minus(aside.times(wide))));
-
-        var plate = new Contour(outline);
-        sketch.path(plate, LineClass.OUTLINE, Fill.PAPER);
-        var opening = Contour.slot(near, far, mount.openingMm().nominal());
-        sketch.path(opening, LineClass.OUTLINE, Fill.PAPER);
+        sketch.path(plate(), LineClass.OUTLINE, Fill.PAPER);
+        sketch.path(Contour.slot(near, far, mount.openingMm().nominal()), LineClass.OUTLINE, Fill.PAPER);
         for (int i = 0; i < mount.slots(); i++) {
             var out = Point.polar(mount.boltCircleMm().nominal() / 2, slotDirection(i));
-            sketch.path(
-                    Contour.slot(
-                            near.plus(out), far.plus(out), mount.slotWidthMm().nominal()),
-                    LineClass.OUTLINE,
-                    Fill.PAPER);
+            var width = mount.slotWidthMm().nominal();
+            sketch.path(Contour.slot(near.plus(out), far.plus(out), width), LineClass.OUTLINE, Fill.PAPER);
         }
-        hiddenInPulley = plate;
-        clamp(half, wide);
     }
 
-    private Contour hiddenInPulley = new Contour(List.of());
-
-    /// The clamp's split and its screws, behind the plate.
-    private void clamp(double half, double wide) {
+    /// The plate's outline: the clamp block, tangents from its shoulders to the round around the near end of the slot,
+    /// and the round around the far end.
+    private Contour plate() {
         var mount = drive.mount();
+        var near = along.times(mount.slotMinMm().nominal());
+        var far = along.times(mount.slotMaxMm().nominal());
+        double r = mount.plateRadiusMm().nominal();
         var aside = along.left();
-        double split = -half + mount.clampGripMm().nominal();
-        double reach = opening(aside);
-        for (int sign = -1; sign <= 1; sign += 2) {
-            clampLines.add(new Segment.Straight(
-                    along.times(split).plus(aside.times(sign * reach)),
-                    along.times(split).plus(aside.times(sign * wide))));
+        var out = aside.times(blockHalf(aside));
+        var back = along.times(-blockHalf(along)).minus(out);
+        var shoulder = along.times(blockHalf(along)).minus(out);
+        var flank = new ArrayList<Segment>();
+        flank.add(new Segment.Straight(back, shoulder));
+        var round = near.minus(aside.times(r));
+        if (near.distance(shoulder) > r) {
+            var toShoulder = shoulder.minus(near);
+            double touches = toShoulder.angle() + Math.acos(r / toShoulder.length());
+            var touch = new Segment.Bow(near, r, touches, positive(along.angle() - Math.PI / 2 - touches));
+            flank.add(new Segment.Straight(shoulder, touch.from()));
+            flank.add(touch);
+        } else {
+            flank.add(new Segment.Straight(shoulder, round));
         }
+        flank.add(new Segment.Straight(round, far.minus(aside.times(r))));
+        var outline = new ArrayList<>(flank);
+        outline.add(new Segment.Bow(far, r, along.angle() - Math.PI / 2, Math.PI));
+        flank.reversed().forEach(piece -> outline.add(mirrored(piece).reversed()));
+        outline.add(new Segment.Straight(mirrored(back), back));
+        return new Contour(outline);
     }
 
-    private final List<Segment> clampLines = new ArrayList<>();
+    /// {@return half the size of the clamp block in this direction; its wall is not measured, so two screw diameters}
+    private double blockHalf(Point direction) {
+        return opening(direction) + 2 * drive.mount().clampThread().majorMm();
+    }
+
+    /// The clamp's split, on both sides of the hanger.
+    private List<Segment> split() {
+        var aside = along.left();
+        var at = along.times(drive.mount().clampGripMm().nominal() - blockHalf(along));
+        var inner = aside.times(opening(aside));
+        var outer = aside.times(blockHalf(aside));
+        return List.of(
+                new Segment.Straight(at.plus(inner), at.plus(outer)),
+                new Segment.Straight(at.minus(inner), at.minus(outer)));
+    }
 
     private void wheelPulley() {
         var pulley = drive.wheelPulley();
@@ -163,10 +155,8 @@ final class SideView {
                 Fill.PAPER);
 
         sketch.of(seat(Role.MOUNT));
-        for (var piece : hiddenInPulley.segments()) {
-            hidden(piece);
-        }
-        clampLines.forEach(this::hidden);
+        plate().segments().forEach(this::hidden);
+        split().forEach(this::hidden);
 
         sketch.of(seat(Role.WHEEL_PULLEY));
         double circle = pulley.lugCircleMm().nominal() / 2;
@@ -241,41 +231,26 @@ final class SideView {
         sketch.path(shaft, LineClass.OUTLINE, Fill.PAPER);
     }
 
-    private void screws() {
+    private void motorScrews() {
         var screw = drive.motorScrew();
         var slots = drive.mount().slots();
         double circle = drive.motor().boltCircleMm().nominal() / 2;
-        double cover = drive.drivePulley().rim().reachDiameterMm() / 2;
+        double key = screw.head().keyMm(screw.thread());
         for (int i = 0; i < slots; i++) {
             var centre = motor.plus(Point.polar(circle, slotDirection(i)));
-            covered(Role.MOTOR_WASHERS, centre, drive.motorWasher().outsideMm().nominal() / 2, cover);
-            covered(Role.MOTOR_SCREWS, centre, screw.head().diameterMm(screw.thread()) / 2, cover);
-            if (centre.distance(motor) > cover + screw.head().keyMm(screw.thread())) {
-                sketch.path(
-                        Contour.hexagon(centre, screw.head().keyMm(screw.thread()), along.angle()),
-                        LineClass.EDGE,
-                        Fill.OPEN);
-            }
-        }
-        clampScrews();
-    }
-
-    /// A round thing on the plate, dashed where the drive pulley stands in front of it.
-    private void covered(Role role, Point centre, double radius, double cover) {
-        sketch.of(seat(role));
-        var ring = new Segment.Bow(centre, radius, centre.minus(motor).angle(), 2 * Math.PI);
-        for (var part : ring.cut(motor, cover)) {
-            sketch.segment(
-                    part, part.halfway().distance(motor) < cover ? LineClass.HIDDEN : LineClass.OUTLINE);
+            sketch.of(seat(Role.MOTOR_WASHERS));
+            sketch.circle(centre, drive.motorWasher().outsideMm().nominal() / 2, LineClass.OUTLINE, Fill.PAPER);
+            sketch.of(seat(Role.MOTOR_SCREWS));
+            sketch.circle(centre, screw.head().diameterMm(screw.thread()) / 2, LineClass.OUTLINE, Fill.PAPER);
+            sketch.path(Contour.hexagon(centre, key, along.angle()), LineClass.EDGE, Fill.OPEN);
         }
     }
 
     /// The clamp screws beside the hanger, from the cap into the mount.
     private void clampScrews() {
-        var mount = drive.mount();
         var screw = drive.clampScrew();
         double d = screw.thread().majorMm();
-        double half = opening(along) + 2 * mount.clampThread().majorMm();
+        double half = blockHalf(along);
         var aside = along.left();
         double head = screw.head().heightMm(screw.thread());
         double wide = screw.head().diameterMm(screw.thread()) / 2;

@@ -47,4 +47,23 @@ public record TextBox(List<Point> corners) {
         }
         return false;
     }
+
+    /// {@return whether a line touches it}
+    public boolean meets(Segment.Straight line) {
+        for (int i = 0; i < 4; i++) {
+            if (line.crosses(new Segment.Straight(corners.get(i), corners.get((i + 1) % 4)))) {
+                return true;
+            }
+        }
+        return inside(line.from());
+    }
+
+    private boolean inside(Point p) {
+        for (int i = 0; i < 4; i++) {
+            if (corners.get((i + 1) % 4).minus(corners.get(i)).cross(p.minus(corners.get(i))) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

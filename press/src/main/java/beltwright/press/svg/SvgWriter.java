@@ -235,6 +235,8 @@ public final class SvgWriter {
 
     private void dimension(Entity.Dimension d, Placing placing) {
         var figure = DimensionFigure.of(d, placing.scale());
+        out.append("<g data-dimension=\"").append(escaped(d.name())).append("\"><title>");
+        out.append(escaped(d.name())).append("</title>\n");
         out.append("<path class=\"dimension\" d=\"");
         for (var line : figure.lines()) {
             move(placing.of(line.from()));
@@ -244,6 +246,7 @@ public final class SvgWriter {
         figure.arrows().forEach(a -> contour(a.mapped(placing)));
         out.append("\"/>\n");
         text(d.text(), placing);
+        out.append("</g>\n");
     }
 
     private void text(Entity.Text t, Placing placing) {

@@ -1,0 +1,75 @@
+package beltwright.press.drawing;
+
+import beltwright.kit.Drive;
+import beltwright.kit.Kit;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.layout.DriveLayout;
+import beltwright.layout.EndLayout;
+import java.util.List;
+
+/// Points on the parts of one drive in the plan, where their names are hung.
+final class PartNames {
+    private PartNames() {}
+
+    static List<Callout> of(Kit kit, Drive drive, DriveLayout at, EndLayout end) {
+        var across = new Stations(kit, drive.side());
+        double axis = at.motorXMm();
+        double toward = axis < 0 ? -1 : 1;
+        double plate = middle(at.plateInnerMm().nominal(), at.plateOuterMm().nominal());
+        double root = drive.drivePulley().rim().outsideDiameterMm() / 2
+                - drive.drivePulley().rim().profile().toothHeightMm();
+        double bore = drive.drivePulley().boreDiameterMm().nominal() / 2;
+        double big = drive.wheelPulley().rim().outsideDiameterMm() / 2;
+        var ends = drive.end();
+        double bearing = ends.innerBearing().widthMm().nominal();
+        double spacer = end.innerBearingOuterMm().nominal() + ends.coreSpacer().lengthMm().nominal() / 2;
+        double tyre = ends.wheel().diameterMm().nominal() / 2;
+        double ring = middle(
+                ends.innerBearing().boreMm().nominal() / 2,
+                ends.innerBearing().outsideMm().nominal() / 2);
+        return List.of(
+                Callout.of(
+                        drive.seat(Role.MOTOR),
+                        new Point(across.x(middle(at.motorEndMm().nominal(), at.plateInnerMm().nominal())), axis + toward * bore * 3)),
+                Callout.of(drive.seat(Role.MOUNT), new Point(across.x(plate), toward * big * 0.9)),
+                Callout.of(
+                        drive.seat(Role.DRIVE_PULLEY),
+                        new Point(across.x(at.driveRimMiddleMm().nominal()), axis + toward * middle(bore, root))),
+                Callout.of(
+                        drive.seat(Role.BELT),
+                        new Point(
+                                across.x(middle(at.driveRimMiddleMm().nominal(), at.wheelRimMiddleMm().nominal())),
+                                middle(toward * big, axis - toward * root))),
+                Callout.of(
+                        drive.seat(Role.WHEEL_PULLEY),
+                        new Point(across.x(at.wheelRimMiddleMm().nominal()), -toward * big * 0.8)),
+                Callout.of(
+                        drive.seat(Role.WHEEL),
+                        new Point(
+                                across.x(middle(end.wheelInnerMm().nominal(), end.wheelOuterMm().nominal())),
+                                -tyre * 0.85)),
+                Callout.of(seat(drive, Role.INNER_RING), new Point(across.x(end.ringOuterMm().nominal() / 2), -sleeve(ends.innerRing()))),
+                Callout.of(
+                        seat(drive, Role.INNER_BEARING),
+                        new Point(across.x(end.innerBearingOuterMm().nominal() - bearing / 2), -ring)),
+                Callout.of(seat(drive, Role.CORE_SPACER), new Point(across.x(spacer), sleeve(ends.coreSpacer()))),
+                Callout.of(
+                        seat(drive, Role.AXLE_NUT),
+                        new Point(
+                                across.x(end.stackMm().nominal() + ends.nut().heightMm().nominal() / 2),
+                                ends.nut().thread().hexagonMm() * 0.4)));
+    }
+
+    private static double sleeve(beltwright.part.Sleeve sleeve) {
+        return middle(sleeve.boreMm().nominal(), sleeve.outsideMm().nominal()) / 2;
+    }
+
+    private static SeatName seat(Drive drive, Role role) {
+        return new SeatName(drive.side(), role);
+    }
+
+    private static double middle(double a, double b) {
+        return (a + b) / 2;
+    }
+}

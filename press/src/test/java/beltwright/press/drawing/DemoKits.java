@@ -1,0 +1,37 @@
+package beltwright.press.drawing;
+
+import beltwright.dossier.Dossier;
+import beltwright.dossier.Dossiers;
+import beltwright.part.Reference;
+import beltwright.workshop.Edit;
+import beltwright.workshop.Shelf;
+import beltwright.workshop.Workshop;
+import beltwright.workshop.document.ReferenceFile;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/// The invented demo workshop, read from its files.
+public final class DemoKits {
+    static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
+    public static final Reference REFERENCE = ReferenceFile.bundled();
+    static final Shelf SHELF = Workshop.shelfOf(
+            Stream.of("parts", "kits", "measurements")
+                    .map(f -> ROOT.resolve("demo").resolve(f))
+                    .toList(),
+            REFERENCE);
+
+    private DemoKits() {}
+
+    static Stream<String> ids() {
+        return SHELF.drafts().keySet().stream();
+    }
+
+    public static Dossier dossier(String kit, Edit... edits) {
+        return Dossiers.of(SHELF.with(List.of(edits)).kit(kit));
+    }
+
+    public static DrawingOffice office(String kit, Edit... edits) {
+        return new DrawingOffice(dossier(kit, edits), REFERENCE, "draft");
+    }
+}
