@@ -73,8 +73,7 @@ public record Contour(List<Segment> segments) {
         for (var s : segments) {
             var a = s.from();
             var b = s.to();
-            if (a.y() > p.y() != b.y() > p.y()
-                    && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+            if (a.y() > p.y() != b.y() > p.y() && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
                 inside = !inside;
             }
         }

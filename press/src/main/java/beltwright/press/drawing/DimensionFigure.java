@@ -31,8 +31,7 @@ public record DimensionFigure(List<Segment.Straight> lines, List<Contour> arrows
         }
         lines.add(new Segment.Straight(start, end));
         var inward = d.outside() ? arrow.times(-1) : arrow;
-        return new DimensionFigure(
-                lines, List.of(head(d.lineFrom(), inward), head(d.lineTo(), inward.times(-1))));
+        return new DimensionFigure(lines, List.of(head(d.lineFrom(), inward), head(d.lineTo(), inward.times(-1))));
     }
 
     private static void witness(Point point, Point line, double scale, List<Segment.Straight> lines) {

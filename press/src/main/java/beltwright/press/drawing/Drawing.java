@@ -30,12 +30,11 @@ public record Drawing(
     /// {@return what every text covers on the sheet}
     public List<TextBox> texts() {
         return views.stream()
-                .flatMap(v -> v.entities().stream()
-                        .flatMap(e -> switch (e) {
-                            case Entity.Text t -> Stream.of(t.box(v.placing()));
-                            case Entity.Dimension d -> Stream.of(d.text().box(v.placing()));
-                            default -> Stream.empty();
-                        }))
+                .flatMap(v -> v.entities().stream().flatMap(e -> switch (e) {
+                    case Entity.Text t -> Stream.of(t.box(v.placing()));
+                    case Entity.Dimension d -> Stream.of(d.text().box(v.placing()));
+                    default -> Stream.empty();
+                }))
                 .toList();
     }
 }

@@ -10,6 +10,8 @@ import beltwright.layout.DriveLayout;
 import beltwright.part.Reference;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /// Draws a dossier: a side view for each drive, a plan of the whole hanger, and a small picture for a guide step.
@@ -92,7 +94,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
             List<String> unfinished,
             Point travel) {
         var kit = dossier.kit().draft();
-        var told = unfinished.isEmpty() ? note : "not drawn whole, a dimension is unknown: " + String.join(", ", unfinished);
+        var told = unfinished.isEmpty()
+                ? note
+                : "not drawn whole, a dimension is unknown: " + String.join(", ", unfinished);
         Drawing drawing = null;
         for (double scale : SCALES) {
             var annotation = new Annotation(entities, scale);
@@ -109,19 +113,23 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
             all.addAll(annotation.placed());
             drawing = new Drawing(
                     kit.id() + "-" + id,
-                    kit.name() + ": " + view.toLowerCase(java.util.Locale.ROOT),
+                    kit.name() + ": " + view.toLowerCase(Locale.ROOT),
                     tells(view, told, wanted),
                     width,
                     height,
                     scale,
                     List.of(
-                            new View("sheet", TitleStrip.of(words, width, height, travel), new Placing(1, Point.ORIGIN), null),
+                            new View(
+                                    "sheet",
+                                    TitleStrip.of(words, width, height, travel),
+                                    new Placing(1, Point.ORIGIN),
+                                    null),
                             new View(view, all, new Placing(scale, place), null)));
             if (width <= WIDEST && height <= HIGHEST) {
                 break;
             }
         }
-        return java.util.Objects.requireNonNull(drawing);
+        return Objects.requireNonNull(drawing);
     }
 
     private static String tells(String view, String note, List<Annotation.Wanted> wanted) {
@@ -145,7 +153,8 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
                 .map(d -> {
                     var from = onSheet(d, d.fromX(), d.fromY());
                     var to = onSheet(d, d.toX(), d.toY());
-                    return new Annotation.Wanted(d, from, to, !finding.isEmpty() && d.finding().equals(finding));
+                    return new Annotation.Wanted(
+                            d, from, to, !finding.isEmpty() && d.finding().equals(finding));
                 })
                 .filter(w -> w.from().finite() && w.to().finite())
                 .toList();
@@ -184,11 +193,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
                 facing.of(motor.plus(Point.polar(small.outsideDiameterMm() / 2, outward.angle() - 0.3))),
                 small.teeth() + " teeth"));
         var can = drive.motor().canDiameterMm().nominal() / 2;
-        words.add(edge(
-                drive, Role.MOTOR, facing.of(motor.plus(Point.polar(can, outward.angle() + 1.9))), "motor can"));
+        words.add(edge(drive, Role.MOTOR, facing.of(motor.plus(Point.polar(can, outward.angle() + 1.9))), "motor can"));
         var belt = drive.belt();
-        var path = new BeltPath(
-                Point.ORIGIN, big.pitchDiameterMm() / 2, motor, small.pitchDiameterMm() / 2);
+        var path = new BeltPath(Point.ORIGIN, big.pitchDiameterMm() / 2, motor, small.pitchDiameterMm() / 2);
         if (path.exists()) {
             words.add(edge(
                     drive,
@@ -208,7 +215,8 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         var words = new ArrayList<Callout>();
         for (var at : dossier.layout().drives()) {
             var drive = drive(at.side());
-            double depth = at.plateInnerMm().nominal() - drive.motor().threadDepthMm().nominal();
+            double depth =
+                    at.plateInnerMm().nominal() - drive.motor().threadDepthMm().nominal();
             double can = drive.motor().canDiameterMm().nominal() / 2;
             var across = new Stations(dossier.kit(), at.side());
             words.add(edge(

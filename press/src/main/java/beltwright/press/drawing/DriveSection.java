@@ -38,7 +38,12 @@ final class DriveSection {
     void drawOnAxle() {
         wheelPulley();
         pulleyScrew();
-        cut(Role.WHEEL_PULLEY, drive.wheelPulley().rim(), 0, at.wheelRimMiddleMm().nominal(), -toward);
+        cut(
+                Role.WHEEL_PULLEY,
+                drive.wheelPulley().rim(),
+                0,
+                at.wheelRimMiddleMm().nominal(),
+                -toward);
     }
 
     void drawOnMotor() {
@@ -48,7 +53,12 @@ final class DriveSection {
         motorScrews();
         shaft();
         drivePulley();
-        cut(Role.DRIVE_PULLEY, drive.drivePulley().rim(), axis, at.driveRimMiddleMm().nominal(), toward);
+        cut(
+                Role.DRIVE_PULLEY,
+                drive.drivePulley().rim(),
+                axis,
+                at.driveRimMiddleMm().nominal(),
+                toward);
         centreLine();
     }
 
@@ -72,7 +82,12 @@ final class DriveSection {
         var hatch = materials.hatch(mount.material());
         sketch.of(seat(Role.MOUNT));
         sketch.rectangle(
-                across.x(inner), centre - toward * tip, across.x(outer), centre + toward * tip, LineClass.OUTLINE, Fill.PAPER);
+                across.x(inner),
+                centre - toward * tip,
+                across.x(outer),
+                centre + toward * tip,
+                LineClass.OUTLINE,
+                Fill.PAPER);
         // from the tip back to the axle: solid, slot, solid, opening, solid, slot, solid up to the clamp
         solid(inner, outer, centre + toward * tip, centre + toward * (slot + slotHalf), hatch);
         solid(inner, outer, centre + toward * (slot - slotHalf), centre + toward * hole, hatch);
@@ -174,7 +189,12 @@ final class DriveSection {
         }
         double seat = at.pulleySeatMm().nominal();
         double head = seat + drive.end().wheel().screwGripMm().nominal();
-        screw(Role.PULLEY_SCREWS, drive.pulleyScrew(), -drive.wheelPulley().lugCircleMm().nominal() / 2, head, -1);
+        screw(
+                Role.PULLEY_SCREWS,
+                drive.pulleyScrew(),
+                -drive.wheelPulley().lugCircleMm().nominal() / 2,
+                head,
+                -1);
     }
 
     /// A screw lengthwise: head, shank with its thread lines, socket.
@@ -218,8 +238,7 @@ final class DriveSection {
                     LineClass.OUTLINE,
                     Fill.PAPER);
         }
-        sketch.line(
-                across.x(headSeat - way * (high + 2)), y, across.x(tip + way * 2), y, LineClass.CENTRE);
+        sketch.line(across.x(headSeat - way * (high + 2)), y, across.x(tip + way * 2), y, LineClass.CENTRE);
     }
 
     private void can() {
@@ -274,7 +293,8 @@ final class DriveSection {
         double boss = motor.bossDiameterMm().nominal() / 2;
         if (boss > r) {
             double high = (at.plateOuterMm().nominal() - from) / 2; // its height is not measured
-            sketch.rectangle(across.x(from), axis - boss, across.x(from + high), axis + boss, LineClass.EDGE, Fill.PAPER);
+            sketch.rectangle(
+                    across.x(from), axis - boss, across.x(from + high), axis + boss, LineClass.EDGE, Fill.PAPER);
         }
         sketch.rectangle(across.x(from), axis - r, across.x(end), axis + r, LineClass.OUTLINE, Fill.PAPER);
     }
@@ -342,12 +362,32 @@ final class DriveSection {
         double half = drive.belt().widthMm().nominal() / 2;
         sketch.of(seat(Role.BELT));
         sketch.rectangle(
-                across.x(middle - half), centre + away * root, across.x(middle + half), centre + away * back, Fill.RUBBER, false);
+                across.x(middle - half),
+                centre + away * root,
+                across.x(middle + half),
+                centre + away * back,
+                Fill.RUBBER,
+                false);
         double face = rim.faceWidthMm().nominal() / 2;
         sketch.of(seat(pulley));
-        sketch.line(across.x(middle - face), centre - away * outside, across.x(middle + face), centre - away * outside, LineClass.EDGE);
-        sketch.line(across.x(middle - face), centre - away * root, across.x(middle - face), centre - away * outside, LineClass.EDGE);
-        sketch.line(across.x(middle + face), centre - away * root, across.x(middle + face), centre - away * outside, LineClass.EDGE);
+        sketch.line(
+                across.x(middle - face),
+                centre - away * outside,
+                across.x(middle + face),
+                centre - away * outside,
+                LineClass.EDGE);
+        sketch.line(
+                across.x(middle - face),
+                centre - away * root,
+                across.x(middle - face),
+                centre - away * outside,
+                LineClass.EDGE);
+        sketch.line(
+                across.x(middle + face),
+                centre - away * root,
+                across.x(middle + face),
+                centre - away * outside,
+                LineClass.EDGE);
     }
 
     private void centreLine() {

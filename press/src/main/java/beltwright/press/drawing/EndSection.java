@@ -24,8 +24,7 @@ final class EndSection {
     private final Materials materials;
     private final Stations across;
 
-    EndSection(
-            Sketch sketch, Kit kit, WheelEnd end, EndLayout at, OptionalDouble pulleySeat, Materials materials) {
+    EndSection(Sketch sketch, Kit kit, WheelEnd end, EndLayout at, OptionalDouble pulleySeat, Materials materials) {
         this.sketch = sketch;
         this.kit = kit;
         this.end = end;
@@ -57,8 +56,7 @@ final class EndSection {
         double depth = wheel.bearingSeatDepthMm().nominal();
         double seat = wheel.bearingSeatMm().nominal() / 2;
         double shoulder = Math.min(
-                seat - SHOULDER / 2,
-                Math.max(end.coreSpacer().outsideMm().nominal() / 2 + 0.5, seat - SHOULDER));
+                seat - SHOULDER / 2, Math.max(end.coreSpacer().outsideMm().nominal() / 2 + 0.5, seat - SHOULDER));
         double inset = wheel.coreFaceInsetMm().nominal();
         double from = at.wheelInnerMm().nominal();
         double to = at.wheelOuterMm().nominal();
@@ -115,8 +113,7 @@ final class EndSection {
         double circle = wheel.openingCircleMm().nominal() / 2;
         double half = wheel.openingWidthMm().nominal() / 2;
         double floor = Math.min(seat + wheel.openingDepthMm().nominal(), back);
-        sketch.rectangle(
-                across.x(seat), circle - half, across.x(floor), circle + half, LineClass.OUTLINE, Fill.PAPER);
+        sketch.rectangle(across.x(seat), circle - half, across.x(floor), circle + half, LineClass.OUTLINE, Fill.PAPER);
     }
 
     private void sleeve(Role role, Sleeve sleeve, double from, double to) {

@@ -129,8 +129,8 @@ public sealed interface Entity {
     ///
     /// @param lineFrom where the witness line of `from` meets the dimension line
     /// @param outside whether the arrows stand outside, pointing in
-    /// @param tail how far the dimension line runs past the arrows at its two ends, under a text that stands outside
-    ///     (mm on the sheet)
+    /// @param tail length of the line under a text that stands outside (mm on the sheet): past `to` where positive,
+    ///     past `from` where negative
     record Dimension(
             Point from,
             Point to,
@@ -155,8 +155,7 @@ public sealed interface Entity {
 
         @Override
         public Entity tagged(Tag other) {
-            return new Dimension(
-                    from, to, lineFrom, lineTo, outside, tail, (Text) text.tagged(other), name, other);
+            return new Dimension(from, to, lineFrom, lineTo, outside, tail, (Text) text.tagged(other), name, other);
         }
 
         @Override

@@ -6,6 +6,7 @@ import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.layout.DriveLayout;
 import beltwright.layout.EndLayout;
+import beltwright.part.Sleeve;
 import java.util.List;
 
 /// Points on the parts of one drive in the plan, where their names are hung.
@@ -23,7 +24,8 @@ final class PartNames {
         double big = drive.wheelPulley().rim().outsideDiameterMm() / 2;
         var ends = drive.end();
         double bearing = ends.innerBearing().widthMm().nominal();
-        double spacer = end.innerBearingOuterMm().nominal() + ends.coreSpacer().lengthMm().nominal() / 2;
+        double spacer = end.innerBearingOuterMm().nominal()
+                + ends.coreSpacer().lengthMm().nominal() / 2;
         double tyre = ends.wheel().diameterMm().nominal() / 2;
         double ring = middle(
                 ends.innerBearing().boreMm().nominal() / 2,
@@ -31,7 +33,11 @@ final class PartNames {
         return List.of(
                 Callout.of(
                         drive.seat(Role.MOTOR),
-                        new Point(across.x(middle(at.motorEndMm().nominal(), at.plateInnerMm().nominal())), axis + toward * bore * 3)),
+                        new Point(
+                                across.x(middle(
+                                        at.motorEndMm().nominal(),
+                                        at.plateInnerMm().nominal())),
+                                axis + toward * bore * 3)),
                 Callout.of(drive.seat(Role.MOUNT), new Point(across.x(plate), toward * big * 0.9)),
                 Callout.of(
                         drive.seat(Role.DRIVE_PULLEY),
@@ -39,7 +45,9 @@ final class PartNames {
                 Callout.of(
                         drive.seat(Role.BELT),
                         new Point(
-                                across.x(middle(at.driveRimMiddleMm().nominal(), at.wheelRimMiddleMm().nominal())),
+                                across.x(middle(
+                                        at.driveRimMiddleMm().nominal(),
+                                        at.wheelRimMiddleMm().nominal())),
                                 middle(toward * big, axis - toward * root))),
                 Callout.of(
                         drive.seat(Role.WHEEL_PULLEY),
@@ -47,9 +55,13 @@ final class PartNames {
                 Callout.of(
                         drive.seat(Role.WHEEL),
                         new Point(
-                                across.x(middle(end.wheelInnerMm().nominal(), end.wheelOuterMm().nominal())),
+                                across.x(middle(
+                                        end.wheelInnerMm().nominal(),
+                                        end.wheelOuterMm().nominal())),
                                 -tyre * 0.85)),
-                Callout.of(seat(drive, Role.INNER_RING), new Point(across.x(end.ringOuterMm().nominal() / 2), -sleeve(ends.innerRing()))),
+                Callout.of(
+                        seat(drive, Role.INNER_RING),
+                        new Point(across.x(end.ringOuterMm().nominal() / 2), -sleeve(ends.innerRing()))),
                 Callout.of(
                         seat(drive, Role.INNER_BEARING),
                         new Point(across.x(end.innerBearingOuterMm().nominal() - bearing / 2), -ring)),
@@ -57,11 +69,12 @@ final class PartNames {
                 Callout.of(
                         seat(drive, Role.AXLE_NUT),
                         new Point(
-                                across.x(end.stackMm().nominal() + ends.nut().heightMm().nominal() / 2),
+                                across.x(end.stackMm().nominal()
+                                        + ends.nut().heightMm().nominal() / 2),
                                 ends.nut().thread().hexagonMm() * 0.4)));
     }
 
-    private static double sleeve(beltwright.part.Sleeve sleeve) {
+    private static double sleeve(Sleeve sleeve) {
         return middle(sleeve.boreMm().nominal(), sleeve.outsideMm().nominal()) / 2;
     }
 

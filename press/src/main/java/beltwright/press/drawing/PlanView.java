@@ -116,7 +116,9 @@ final class PlanView {
 
     private void centreLine() {
         sketch.ofNothing();
-        double end = kit.hanger().widthMm().nominal() / 2 + kit.hanger().axleLengthMm().nominal() + 6;
+        double end = kit.hanger().widthMm().nominal() / 2
+                + kit.hanger().axleLengthMm().nominal()
+                + 6;
         sketch.line(-end, 0, end, 0, LineClass.CENTRE);
         double reach = kit.hanger().bodyReachMm().nominal() + 6;
         sketch.line(0, -reach, 0, reach, LineClass.CENTRE);

@@ -126,12 +126,12 @@ public sealed interface Segment {
             double done = 0;
             for (double at : new double[] {Math.min(a, b), Math.max(a, b)}) {
                 if (at < Math.abs(sweep)) {
-                    pieces.add(new Bow(centre, radius, start + done * Math.signum(sweep), (at - done) * Math.signum(sweep)));
+                    pieces.add(new Bow(
+                            centre, radius, start + done * Math.signum(sweep), (at - done) * Math.signum(sweep)));
                     done = at;
                 }
             }
-            pieces.add(new Bow(
-                    centre, radius, start + done * Math.signum(sweep), sweep - done * Math.signum(sweep)));
+            pieces.add(new Bow(centre, radius, start + done * Math.signum(sweep), sweep - done * Math.signum(sweep)));
             return pieces;
         }
 
@@ -157,9 +157,9 @@ public sealed interface Segment {
         if (Math.abs(d) < 1e-9) {
             return new Straight(a, c);
         }
-        var centre = a.plus(new Point(
-                        ac.y() * ab.dot(ab) - ab.y() * ac.dot(ac), ab.x() * ac.dot(ac) - ac.x() * ab.dot(ab))
-                .times(1 / d));
+        var centre =
+                a.plus(new Point(ac.y() * ab.dot(ab) - ab.y() * ac.dot(ac), ab.x() * ac.dot(ac) - ac.x() * ab.dot(ab))
+                        .times(1 / d));
         double start = a.minus(centre).angle();
         double sweep = c.minus(centre).angle() - start;
         if (d > 0 && sweep < 0) {

@@ -149,10 +149,7 @@ final class SideView {
             sketch.circle(Point.ORIGIN, rim.flangeDiameterMm().nominal() / 2, LineClass.OUTLINE, Fill.PAPER);
         }
         double groove = belt.exists() ? belt.wheelGroove(drive.belt().teeth()) : 0;
-        sketch.path(
-                BeltPath.rim(Point.ORIGIN, rim, groove),
-                LineClass.OUTLINE,
-                Fill.PAPER);
+        sketch.path(BeltPath.rim(Point.ORIGIN, rim, groove), LineClass.OUTLINE, Fill.PAPER);
 
         sketch.of(seat(Role.MOUNT));
         plate().segments().forEach(this::hidden);
@@ -162,7 +159,11 @@ final class SideView {
         double circle = pulley.lugCircleMm().nominal() / 2;
         double half = pulley.lugWidthMm().nominal() / 2;
         for (int i = 0; i < pulley.lugs(); i++) {
-            sketch.circle(Point.polar(circle, Math.PI / 2 + 2 * Math.PI * i / pulley.lugs()), half, LineClass.EDGE, Fill.PAPER);
+            sketch.circle(
+                    Point.polar(circle, Math.PI / 2 + 2 * Math.PI * i / pulley.lugs()),
+                    half,
+                    LineClass.EDGE,
+                    Fill.PAPER);
         }
         sketch.circle(Point.ORIGIN, circle, LineClass.CENTRE);
         sketch.circle(Point.ORIGIN, pulley.boreDiameterMm().nominal() / 2, LineClass.OUTLINE);
@@ -207,8 +208,7 @@ final class SideView {
     private void belt() {
         if (belt.exists()) {
             sketch.of(seat(Role.BELT));
-            sketch.path(
-                    belt.belt(drive.belt().profile(), drive.belt().teeth()), LineClass.BELT, Fill.TINT, false);
+            sketch.path(belt.belt(drive.belt().profile(), drive.belt().teeth()), LineClass.BELT, Fill.TINT, false);
             for (var stretch : belt.stretches(0)) {
                 sketch.segment(stretch, LineClass.CENTRE);
             }

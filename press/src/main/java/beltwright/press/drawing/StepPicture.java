@@ -14,13 +14,15 @@ import java.util.stream.Collectors;
 /// A small picture for a guide step: the view that shows its seats best, cut out around them, those seats in the
 /// accent and the rest thin.
 final class StepPicture {
-    private static final Set<Role> SEEN_FROM_THE_SIDE = EnumSet.of(
-            Role.MOUNT, Role.CLAMP_SCREWS, Role.MOTOR, Role.MOTOR_SCREWS, Role.MOTOR_WASHERS, Role.BELT);
+    private static final Set<Role> SEEN_FROM_THE_SIDE =
+            EnumSet.of(Role.MOUNT, Role.CLAMP_SCREWS, Role.MOTOR, Role.MOTOR_SCREWS, Role.MOTOR_WASHERS, Role.BELT);
     private static final double[] SCALES = {2, 1, 0.5, 0.2, 0.1};
     private static final double WIDE = 120; // room for the picture in a guide (mm)
     private static final double HIGH = 80;
     private static final double AROUND = 0.18; // of the seats' size, left around them
-    private static final double LEAST = 8; // left around them at least (real mm)
+    private static final double LEAST = 10; // left around them at least (real mm)
+    private static final double SMALLEST =
+            70; // how much is shown at least, so that small parts are seen in place (real mm)
 
     private final DrawingOffice office;
 
@@ -33,23 +35,22 @@ final class StepPicture {
         var side = side(step);
         var entities = view == DrawnDimension.View.SIDE
                 ? DrawingOffice.facing(office.sideSketch(side.orElseThrow()).entities(), side.orElseThrow())
-                : new PlanView(
-                                office.dossier().kit(),
-                                office.dossier().layout(),
-                                new Materials(office.reference()))
+                : new PlanView(office.dossier().kit(), office.dossier().layout(), new Materials(office.reference()))
                         .draw()
                         .entities();
         var seats = Set.copyOf(step.seats());
         var around = Bounds.EMPTY;
         for (var e : entities) {
-            if (seats.contains(e.tag().seat()) && !backdrop(e)) {
+            if (decides(step, e.tag().seat()) && !backdrop(e)) {
                 around = around.with(e.bounds());
             }
         }
         if (around.empty()) {
             return Optional.empty();
         }
-        var shown = around.grown(Math.max(LEAST, AROUND * Math.max(around.width(), around.height())));
+        double size = Math.max(around.width(), around.height());
+        double beside = Math.max(LEAST, AROUND * size);
+        var shown = around.grown(Math.max(beside, (SMALLEST - size) / 2));
         double scale = SCALES[SCALES.length - 1];
         for (double s : SCALES) {
             if (shown.width() * s <= WIDE && shown.height() * s <= HIGH) {
@@ -59,8 +60,11 @@ final class StepPicture {
         }
         var kit = office.dossier().kit().draft();
         var drawn = entities.stream()
-                .map(e -> e.tagged(e.tag().with(
-                        seats.contains(e.tag().seat()) && !backdrop(e) ? Tag.Emphasis.CHOSEN : Tag.Emphasis.QUIET)))
+                .map(e -> e.tagged(e.tag()
+                        .with(
+                                seats.contains(e.tag().seat()) && !backdrop(e)
+                                        ? Tag.Emphasis.CHOSEN
+                                        : Tag.Emphasis.QUIET)))
                 .collect(Collectors.toList());
         var place = new Placing(scale, new Point(-shown.left() * scale, -shown.bottom() * scale));
         var title = "Step " + step.number() + ": " + step.title();
@@ -74,6 +78,12 @@ final class StepPicture {
                 List.of(new View(view == DrawnDimension.View.SIDE ? "side view" : "plan", drawn, place, shown))));
     }
 
+    /// {@return whether the picture is cut out around this seat: the hanger only where nothing else is worked on}
+    private static boolean decides(Step step, String seat) {
+        return step.seats().contains(seat)
+                && (!seat.equals(Role.HANGER.toString()) || names(step).stream().noneMatch(s -> s.side() != null));
+    }
+
     /// The road belongs to the wheel's seat but is no part of it.
     private static boolean backdrop(Entity e) {
         return switch (e) {
@@ -82,11 +92,14 @@ final class StepPicture {
         };
     }
 
+    /// A belt is seen from the side; else the view in which more of the seats are seen.
     private DrawnDimension.View view(Step step) {
-        long fromSide = names(step).stream()
-                .filter(s -> s.side() != null && SEEN_FROM_THE_SIDE.contains(s.role()))
+        var sided = names(step).stream().filter(s -> s.side() != null).toList();
+        long fromSide = sided.stream()
+                .filter(s -> SEEN_FROM_THE_SIDE.contains(s.role()))
                 .count();
-        return 2 * fromSide > names(step).stream().filter(s -> s.side() != null).count() && side(step).isPresent()
+        boolean belt = sided.stream().anyMatch(s -> s.role() == Role.BELT);
+        return side(step).isPresent() && (belt || 2 * fromSide > sided.size())
                 ? DrawnDimension.View.SIDE
                 : DrawnDimension.View.PLAN;
     }

@@ -14,12 +14,11 @@ public record TextBox(List<Point> corners) {
     static TextBox of(
             Point at, String words, double sizeMm, Entity.Text.Anchor anchor, double angleDeg, boolean strong) {
         double width = Lettering.widthMm(words, sizeMm, strong);
-        double start =
-                switch (anchor) {
-                    case START -> 0;
-                    case MIDDLE -> -width / 2;
-                    case END -> -width;
-                };
+        double start = switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> -width / 2;
+            case END -> -width;
+        };
         var along = Point.polar(1, Math.toRadians(angleDeg));
         var up = along.left();
         var foot = at.plus(along.times(start)).plus(up.times(-DESCENT * sizeMm));

@@ -39,13 +39,16 @@ final class TitleStrip {
 
         /// {@return the width below which the strip does not fit (mm)}
         double leastWidthMm() {
-            return 2 * FRAME + KIT_LEAST + cells().stream().mapToDouble(TitleStrip::cell).sum() + BAR + 4 * PAD;
+            return 2 * FRAME
+                    + KIT_LEAST
+                    + cells().stream().mapToDouble(TitleStrip::cell).sum()
+                    + BAR
+                    + 4 * PAD;
         }
     }
 
     private static double cell(String[] words) {
-        return 2 * PAD
-                + Math.max(Lettering.widthMm(words[0], LABEL, false), Lettering.widthMm(words[1], VALUE, false));
+        return 2 * PAD + Math.max(Lettering.widthMm(words[0], LABEL, false), Lettering.widthMm(words[1], VALUE, false));
     }
 
     /// @param travel direction of travel on the sheet
@@ -77,7 +80,9 @@ final class TitleStrip {
         var foot = tip.minus(travel.times(3));
         entities.add(new Entity.Path(
                 List.of(Contour.polygon(
-                        tip, foot.plus(travel.left().times(0.9)), foot.minus(travel.left().times(0.9)))),
+                        tip,
+                        foot.plus(travel.left().times(0.9)),
+                        foot.minus(travel.left().times(0.9)))),
                 LineClass.DIMENSION,
                 Fill.INK,
                 false,

@@ -7,7 +7,11 @@ import org.jspecify.annotations.Nullable;
 ///
 /// @param placing real mm to mm on the sheet, from its lower left corner
 /// @param window the part of it that is shown (real mm); null for all
-public record View(String name, List<Entity> entities, Placing placing, @Nullable Bounds window) {
+public record View(
+        String name,
+        List<Entity> entities,
+        Placing placing,
+        @Nullable Bounds window) {
     public View {
         entities = List.copyOf(entities);
     }

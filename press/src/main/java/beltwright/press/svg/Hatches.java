@@ -17,10 +17,14 @@ final class Hatches {
         return switch (fill) {
             case "steel" -> tile(id, 1.8, angle, "<path class=\"hatch\" d=\"M.9 0V1.8\"/>");
             case "light-metal" -> tile(id, 3, angle, "<path class=\"hatch\" d=\"M.8 0V3M1.7 0V3\"/>");
-            case "plastic" ->
-                tile(id, 2, angle, "<path class=\"hatch\" d=\"M1 0V2M0 1H2\"/>");
-            default -> tile(id, 2.2, turned ? "30" : "0", "<circle class=\"dot\" cx=\".6\" cy=\".6\" r=\".2\"/>"
-                    + "<circle class=\"dot\" cx=\"1.7\" cy=\"1.7\" r=\".2\"/>");
+            case "plastic" -> tile(id, 2, angle, "<path class=\"hatch\" d=\"M1 0V2M0 1H2\"/>");
+            default ->
+                tile(
+                        id,
+                        2.2,
+                        turned ? "30" : "0",
+                        "<circle class=\"dot\" cx=\".6\" cy=\".6\" r=\".2\"/>"
+                                + "<circle class=\"dot\" cx=\"1.7\" cy=\"1.7\" r=\".2\"/>");
         };
     }
 

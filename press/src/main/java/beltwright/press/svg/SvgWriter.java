@@ -24,7 +24,8 @@ import java.util.TreeSet;
 ///
 /// The same drawing gives the same bytes.
 public final class SvgWriter {
-    private static final String STYLE = resource("/beltwright/press/tokens.css") + resource("/beltwright/press/drawing.css");
+    private static final String STYLE =
+            resource("/beltwright/press/tokens.css") + resource("/beltwright/press/drawing.css");
 
     private final StringBuilder out = new StringBuilder(32_768);
     private final Drawing drawing;
@@ -56,15 +57,27 @@ public final class SvgWriter {
     private String write(boolean alone) {
         var w = number(drawing.widthMm());
         var h = number(drawing.heightMm());
-        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" id=\"").append(id("drawing"));
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" id=\"")
+                .append(id("drawing"));
         out.append("\" width=\"").append(w).append("mm\" height=\"").append(h).append("mm\" viewBox=\"0 0 ");
         out.append(w).append(' ').append(h).append("\" fill=\"none\" role=\"img\" aria-labelledby=\"");
-        out.append(id("title")).append(' ').append(id("desc")).append("\">\n<title id=\"").append(id("title"));
-        out.append("\">").append(escaped(drawing.title())).append("</title>\n<desc id=\"").append(id("desc"));
+        out.append(id("title"))
+                .append(' ')
+                .append(id("desc"))
+                .append("\">\n<title id=\"")
+                .append(id("title"));
+        out.append("\">")
+                .append(escaped(drawing.title()))
+                .append("</title>\n<desc id=\"")
+                .append(id("desc"));
         out.append("\">").append(escaped(drawing.tells())).append("</desc>\n");
         if (alone) {
             out.append("<style>\n").append(STYLE).append("</style>\n");
-            out.append("<rect class=\"paper\" width=\"").append(w).append("\" height=\"").append(h).append("\"/>\n");
+            out.append("<rect class=\"paper\" width=\"")
+                    .append(w)
+                    .append("\" height=\"")
+                    .append(h)
+                    .append("\"/>\n");
         }
         definitions();
         drawing.views().forEach(this::view);
@@ -90,7 +103,10 @@ public final class SvgWriter {
             var window = drawing.views().get(i).window();
             if (window != null) {
                 var on = drawing.views().get(i).placing().of(window);
-                out.append("<clipPath id=\"").append(id("window-" + i)).append("\"><rect").append(rectangle(on));
+                out.append("<clipPath id=\"")
+                        .append(id("window-" + i))
+                        .append("\"><rect")
+                        .append(rectangle(on));
                 out.append("/></clipPath>\n");
             }
         }
@@ -194,13 +210,22 @@ public final class SvgWriter {
     /// A hatched shape lies on paper, so that nothing behind shows through the hatch.
     private void filled(String element, LineClass line, Fill fill, boolean turned, String shape) {
         if (fill.hatched()) {
-            out.append('<').append(element).append(" class=\"paper").append(shape).append("/>\n");
-            out.append('<').append(element).append(" class=\"").append(line.word()).append(shape);
+            out.append('<')
+                    .append(element)
+                    .append(" class=\"paper")
+                    .append(shape)
+                    .append("/>\n");
+            out.append('<')
+                    .append(element)
+                    .append(" class=\"")
+                    .append(line.word())
+                    .append(shape);
             out.append(" fill=\"url(#").append(id(Hatches.name(fill, turned))).append(")\"/>\n");
         } else {
             out.append('<').append(element).append(" class=\"").append(line.word());
             out.append(fill == Fill.OPEN ? "" : " " + fill.word());
-            out.append(fill == Fill.OPEN ? shape.replace(" fill-rule=\"evenodd\"", "") : shape).append("/>\n");
+            out.append(fill == Fill.OPEN ? shape.replace(" fill-rule=\"evenodd\"", "") : shape)
+                    .append("/>\n");
         }
     }
 
@@ -229,7 +254,13 @@ public final class SvgWriter {
 
     private void arc(double radius, double sweep, Point to) {
         var r = number(radius);
-        out.append('A').append(r).append(' ').append(r).append(" 0 0 ").append(sweep > 0 ? 0 : 1).append(' ');
+        out.append('A')
+                .append(r)
+                .append(' ')
+                .append(r)
+                .append(" 0 0 ")
+                .append(sweep > 0 ? 0 : 1)
+                .append(' ');
         out.append(point(to));
     }
 
@@ -262,7 +293,11 @@ public final class SvgWriter {
             out.append(" class=\"strong\"");
         }
         if (t.angleDeg() != 0) {
-            out.append(" transform=\"rotate(").append(number(-t.angleDeg())).append(' ').append(point(at)).append(")\"");
+            out.append(" transform=\"rotate(")
+                    .append(number(-t.angleDeg()))
+                    .append(' ')
+                    .append(point(at))
+                    .append(")\"");
         }
         out.append('>').append(escaped(t.words())).append("</text>\n");
     }
@@ -282,7 +317,10 @@ public final class SvgWriter {
     }
 
     static String escaped(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return words.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     private static String resource(String path) {
