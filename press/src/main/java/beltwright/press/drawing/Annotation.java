@@ -16,6 +16,7 @@ final class Annotation {
     private static final double FIRST_LANE = 9;
     private static final double LANE = 7.5;
     private static final double ABOVE = 1; // from the dimension line to the base line of its text
+    private static final double BESIDE = 1; // from the foot of a leader to its word (mm)
     private static final double DOT = 0.5; // radius of the dot that ends a leader on a surface (mm)
 
     private static final double REACH = 90; // how far from the drawing anything is placed
@@ -229,39 +230,57 @@ final class Annotation {
     }
 
     private Entity.Text best(Callout c) {
-        Entity.Text best = null;
+        var at = c.at().times(scale);
+        double width = Lettering.widthMm(c.words(), SMALL, false);
+        Point best = null;
         double least = Double.POSITIVE_INFINITY;
         for (double away = 5; best == null || away < Math.min(least, REACH); away += 2.5) {
             for (int i = 0; i < 24; i++) {
-                var foot = c.at().times(scale).plus(Point.polar(away, (i + 0.5) * Math.PI / 12));
-                boolean leftward = i >= 6 && i < 18;
-                var text = new Entity.Text(
-                        foot.plus(new Point(leftward ? -1 : 1, -SMALL / 3)).times(1 / scale),
-                        c.words(),
-                        SMALL,
-                        leftward ? Entity.Text.Anchor.END : Entity.Text.Anchor.START,
-                        0,
-                        false,
-                        c.tag());
-                double cost = away + cost(text.box(atOrigin()), c.at().times(scale), foot);
+                var foot = at.plus(Point.polar(away, (i + 0.5) * Math.PI / 12));
+                double cost = away + cost(room(at, foot, width), at, foot, least - away);
                 if (cost < least) {
                     least = cost;
-                    best = text;
+                    best = foot;
                 }
             }
         }
-        return best;
+        boolean leftward = best.x() < at.x();
+        return new Entity.Text(
+                best.plus(new Point(leftward ? -BESIDE : BESIDE, -SMALL / 3)).times(1 / scale),
+                c.words(),
+                SMALL,
+                leftward ? Entity.Text.Anchor.END : Entity.Text.Anchor.START,
+                0,
+                false,
+                c.tag());
     }
 
-    private double cost(TextBox box, Point at, Point foot) {
-        var leader = new Segment.Straight(at, foot);
-        if (texts.stream().anyMatch(t -> box.overlaps(t) || t.meets(leader))
-                || leaders.stream().anyMatch(box::meets)) {
-            return Double.POSITIVE_INFINITY;
+    /// What a word covers beside the foot of its leader.
+    private static Bounds room(Point at, Point foot, double width) {
+        double start = foot.x() < at.x() ? foot.x() - BESIDE - width : foot.x() + BESIDE;
+        return TextBox.level(start, foot.y() - SMALL / 3, width, SMALL);
+    }
+
+    /// @param most what it may cost; beyond that nobody needs to know exactly
+    private double cost(Bounds room, Point at, Point foot, double most) {
+        double cost = 5 * ink.in(room.grown(0.5)) + (room.within(bounds) ? 0 : 12);
+        if (cost >= most) {
+            return cost;
         }
-        long crossed = leaders.stream().filter(l -> l.crosses(leader)).count();
-        double beyond = box.bounds().within(bounds) ? 0 : 12;
-        return 5 * covered(box) + 0.3 * ink.along(at, foot) + 30 * crossed + beyond;
+        var leader = new Segment.Straight(at, foot);
+        var box = TextBox.of(room);
+        for (var text : texts) {
+            if (box.overlaps(text) || text.meets(leader)) {
+                return Double.POSITIVE_INFINITY;
+            }
+        }
+        for (var line : leaders) {
+            if (box.meets(line)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            cost += line.crosses(leader) ? 30 : 0;
+        }
+        return cost + 0.3 * ink.along(at, foot);
     }
 
     private void keep(Callout c, Entity.Text text) {
@@ -270,7 +289,7 @@ final class Annotation {
         bounds = bounds.with(box.bounds());
         var at = c.at().times(scale);
         boolean end = text.anchor() == Entity.Text.Anchor.END;
-        var leader = new Segment.Straight(at, text.at().times(scale).plus(new Point(end ? 1 : -1, SMALL / 3)));
+        var leader = new Segment.Straight(at, text.at().times(scale).plus(new Point(end ? BESIDE : -BESIDE, SMALL / 3)));
         leaders.add(leader);
         placed.add(new Entity.Line(c.at(), leader.to().times(1 / scale), LineClass.DIMENSION, c.tag()));
         if (c.surface()) {

@@ -27,6 +27,19 @@ public record TextBox(List<Point> corners) {
         return new TextBox(List.of(foot, foot.plus(side), foot.plus(side).plus(rise), foot.plus(rise)));
     }
 
+    /// {@return what a level text covers whose base line begins here}
+    static Bounds level(double x, double y, double width, double sizeMm) {
+        return new Bounds(x, y - DESCENT * sizeMm, x + width, y + ASCENT * sizeMm);
+    }
+
+    static TextBox of(Bounds b) {
+        return new TextBox(List.of(
+                new Point(b.left(), b.bottom()),
+                new Point(b.right(), b.bottom()),
+                new Point(b.right(), b.top()),
+                new Point(b.left(), b.top())));
+    }
+
     public Bounds bounds() {
         return Bounds.of(corners.toArray(Point[]::new));
     }
@@ -40,7 +53,11 @@ public record TextBox(List<Point> corners) {
         for (int i = 0; i < 4; i++) {
             var corner = a.corners.get(i);
             var side = a.corners.get((i + 1) % 4).minus(corner);
-            if (b.corners.stream().allMatch(p -> side.cross(p.minus(corner)) <= 1e-9)) {
+            boolean beyond = true;
+            for (var p : b.corners) {
+                beyond &= side.cross(p.minus(corner)) <= 1e-9;
+            }
+            if (beyond) {
                 return true;
             }
         }

@@ -14,8 +14,6 @@ import beltwright.press.drawing.Tag;
 import beltwright.press.drawing.View;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.TreeSet;
@@ -312,8 +310,18 @@ public final class SvgWriter {
 
     /// {@return the number to a thousandth of a millimetre}
     static String number(double value) {
-        var rounded = BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        long thousandths = Math.round(value * 1000);
+        if (thousandths % 1000 == 0) {
+            return Long.toString(thousandths / 1000);
+        }
+        var digits = new StringBuilder(12).append(thousandths < 0 ? "-" : "").append(Math.abs(thousandths) / 1000);
+        digits.append('.').append(1000 + Math.abs(thousandths) % 1000).deleteCharAt(digits.indexOf(".") + 1);
+        int end = digits.length();
+        while (digits.charAt(end - 1) == '0') {
+            end--;
+        }
+        digits.setLength(end);
+        return digits.toString();
     }
 
     static String escaped(String words) {
