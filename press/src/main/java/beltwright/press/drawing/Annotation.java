@@ -289,7 +289,8 @@ final class Annotation {
         bounds = bounds.with(box.bounds());
         var at = c.at().times(scale);
         boolean end = text.anchor() == Entity.Text.Anchor.END;
-        var leader = new Segment.Straight(at, text.at().times(scale).plus(new Point(end ? BESIDE : -BESIDE, SMALL / 3)));
+        var leader =
+                new Segment.Straight(at, text.at().times(scale).plus(new Point(end ? BESIDE : -BESIDE, SMALL / 3)));
         leaders.add(leader);
         placed.add(new Entity.Line(c.at(), leader.to().times(1 / scale), LineClass.DIMENSION, c.tag()));
         if (c.surface()) {
