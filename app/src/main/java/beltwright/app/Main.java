@@ -75,6 +75,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new KitsCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))
+                .addSubcommand(new DrawCommand(desk))
                 .addSubcommand(new ImportCommand(desk))
                 .addSubcommand(new ExportCommand(desk))
                 .setOut(desk.out())

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -167,5 +168,43 @@ class CommandsTest {
                         .code())
                 .isZero();
         assertThat(folder.resolve("none.db")).doesNotExist();
+    }
+
+    @Test
+    void drawWritesEverySheetAsSvg() throws Exception {
+        Typed.withSmallWorkshop(folder);
+        var answer = typed.run("draw", "small");
+        assertThat(answer.err()).isEmpty();
+        assertThat(answer.code()).isZero();
+        var files = answer.out().lines().map(folder::resolve).toList();
+        assertThat(files).hasSize(2).allSatisfy(file -> assertThat(file).startsWith(folder.resolve("small")));
+        for (var file : files) {
+            var root = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(file.toFile())
+                    .getDocumentElement();
+            assertThat(root.getTagName()).isEqualTo("svg");
+            assertThat(root.getElementsByTagName("path").getLength()).isPositive();
+        }
+    }
+
+    @Test
+    void aDraftIsDrawnAsEdited() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        typed.run("draw", "small", "--out", "before");
+        var answer = typed.run("draw", "small", "--out", "after", "--set", "mount-22.plateThicknessMm=12", "--json");
+        assertThat(answer.code()).isEqualTo(Exit.SOMETHING_FAILS);
+        assertThat(answer.json().at("/kit/id").asText()).isEqualTo("small");
+        var edited = Files.readString(folder.resolve("after").resolve("small-plan.svg"));
+        assertThat(edited).isNotEqualTo(Files.readString(folder.resolve("before").resolve("small-plan.svg")));
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsRefused() throws IOException {
+        Typed.withSmallWorkshop(folder);
+        Files.createFile(folder.resolve("taken"));
+        var answer = typed.run("draw", "small", "--out", "taken");
+        assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(answer.err()).matches("--out: '.*taken.*' cannot be written: .+; allowed: .+; .+\\s*");
     }
 }
