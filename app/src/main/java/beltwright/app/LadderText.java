@@ -1,6 +1,7 @@
 package beltwright.app;
 
 import static beltwright.app.Typesetting.hanging;
+import static beltwright.app.Typesetting.outdented;
 import static beltwright.app.Typesetting.padded;
 import static beltwright.app.Typesetting.right;
 import static beltwright.app.Typesetting.widest;
@@ -99,10 +100,12 @@ final class LadderText {
         for (var n : dossier.numbers()) {
             var habit = n.habit().isEmpty() ? "" : " (habit)";
             var told = n.needs().isEmpty() ? value(n.value(), n.unit()) : "needs " + String.join(", ", n.needs());
-            var head = columns < names + sides + LEAST_FOR_SAYS
-                    ? n.name() + ", " + side(n) + ": "
-                    : padded(n.name(), names) + "  " + padded(side(n), sides) + "  ";
-            lines.addAll(hanging(head, told + habit, columns));
+            if (columns < names + sides + LEAST_FOR_SAYS) {
+                lines.addAll(outdented(n.name() + ", " + side(n) + ": " + told + habit, columns));
+            } else {
+                lines.addAll(
+                        hanging(padded(n.name(), names) + "  " + padded(side(n), sides) + "  ", told + habit, columns));
+            }
         }
         var habits = dossier.numbers().stream()
                 .map(FirstNumber::habit)
@@ -164,9 +167,13 @@ final class LadderText {
             boolean quoted = line.numbers().equals(Numbers.significant(line.value(), 9));
             var told = "= " + line.formula() + (quoted ? "" : " = " + line.numbers()) + " = "
                     + value(line.value(), line.unit());
-            lines.addAll(hanging("  " + padded(line.symbol(), symbols) + " ", told, columns));
-            if (!line.source().isEmpty()) {
-                lines.addAll(hanging(" ".repeat(symbols + 5), "(" + line.source() + ")", columns));
+            var head = "  " + padded(line.symbol(), symbols) + " ";
+            var source = line.source().isEmpty() ? "" : "(" + line.source() + ")";
+            if (head.length() + told.length() + 2 + source.length() <= columns) {
+                lines.add((head + told + "  " + source).stripTrailing());
+            } else {
+                lines.addAll(hanging(head, told, columns));
+                lines.addAll(hanging(" ".repeat(head.length() + 2), source, columns));
             }
         }
         return lines;

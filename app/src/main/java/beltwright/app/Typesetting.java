@@ -34,6 +34,15 @@ final class Typesetting {
         return lines;
     }
 
+    /// {@return the text broken, all lines but the first indented by two}
+    static List<String> outdented(String text, int columns) {
+        var lines = new ArrayList<String>();
+        for (var line : broken(text, Math.max(1, columns - 2))) {
+            lines.add(lines.isEmpty() ? line : "  " + line);
+        }
+        return lines;
+    }
+
     static String padded(String text, int width) {
         return text + " ".repeat(Math.max(0, width - length(text)));
     }

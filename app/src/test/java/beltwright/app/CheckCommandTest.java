@@ -73,7 +73,7 @@ class CheckCommandTest {
         var answer = typed.run("check", "small", "--working", name);
         assertThat(answer.code()).isZero();
         assertThat(answer.out().lines().filter(l -> l.startsWith("■"))).hasSize(1);
-        assertThat(answer.out()).contains("z_s", "= 6.7");
+        assertThat(answer.out()).contains("z_mesh", "= 6.776 teeth");
     }
 
     @Test

@@ -196,7 +196,8 @@ class CommandsTest {
         assertThat(answer.code()).isEqualTo(Exit.SOMETHING_FAILS);
         assertThat(answer.json().at("/kit/id").asText()).isEqualTo("small");
         var edited = Files.readString(folder.resolve("after").resolve("small-plan.svg"));
-        assertThat(edited).isNotEqualTo(Files.readString(folder.resolve("before").resolve("small-plan.svg")));
+        assertThat(edited)
+                .isNotEqualTo(Files.readString(folder.resolve("before").resolve("small-plan.svg")));
     }
 
     @Test
