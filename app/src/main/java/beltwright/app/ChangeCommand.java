@@ -17,8 +17,8 @@ import picocli.CommandLine;
         footer = {
             "",
             "Examples:",
-            "  ./beltwright change hill --set hill-mount.plateThicknessMm=10",
-            "  ./beltwright change hill --set 'hill.seats.left belt=belt-300-15' --json"
+            "  ./beltwright change steep-street --set mount-hill.plateThicknessMm=10",
+            "  ./beltwright change steep-street --set 'steep-street.seats.left belt=belt-295-15' --json"
         })
 final class ChangeCommand extends KitCommand {
     ChangeCommand(Desk desk) {
@@ -32,7 +32,7 @@ final class ChangeCommand extends KitCommand {
                     "--set",
                     "nothing to change",
                     "DOCUMENT.FIELD=VALUE, once or more",
-                    "write for example '--set hill-mount.plateThicknessMm=10'");
+                    "write for example '--set mount-hill.plateThicknessMm=10'");
         }
         var shelf = shelf();
         var before = Dossiers.of(shelf.kit(kit));

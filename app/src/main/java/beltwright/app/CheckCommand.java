@@ -17,9 +17,9 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  ./beltwright check hill",
-            "  ./beltwright check hill --working teeth-in-mesh",
-            "  ./beltwright check hill --set hill-mount.plateThicknessMm=10 --no-estimates --json"
+            "  ./beltwright check steep-street",
+            "  ./beltwright check steep-street --working teeth-in-mesh",
+            "  ./beltwright check steep-street --set mount-hill.plateThicknessMm=10 --no-estimates --json"
         })
 final class CheckCommand extends KitCommand {
     @Option(

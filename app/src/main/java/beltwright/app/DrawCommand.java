@@ -12,8 +12,8 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  ./beltwright draw hill",
-            "  ./beltwright draw hill --set hill-mount.plateThicknessMm=10 --out try"
+            "  ./beltwright draw steep-street",
+            "  ./beltwright draw steep-street --set mount-hill.plateThicknessMm=10 --out try"
         })
 final class DrawCommand extends KitCommand {
     @Option(names = "--out", paramLabel = "FOLDER", description = "where to (default: a folder named like the kit)")

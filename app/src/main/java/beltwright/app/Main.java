@@ -37,8 +37,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Examples:",
             "  ./beltwright demo",
             "  ./beltwright kits",
-            "  ./beltwright check hill",
-            "  ./beltwright change hill --set hill-mount.plateThicknessMm=10",
+            "  ./beltwright check steep-street",
+            "  ./beltwright change steep-street --set mount-hill.plateThicknessMm=10",
             "",
             "Margins are advice for a competent builder, never a certificate."
         })
@@ -72,6 +72,7 @@ public final class Main implements Callable<Integer> {
     /// {@return the exit code of one command}
     static int run(Desk desk, String... args) {
         var line = new CommandLine(new Main(desk))
+                .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new KitsCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))

@@ -42,7 +42,7 @@ class CheckCommandTest {
     @CsvSource({
         "washer-m4.thicknessMm=0.9, 0",
         "mount-22.plateThicknessMm=10, 1",
-        "hanger-180.axleLengthMm=unknown, 3",
+        "hanger-200.axleLengthMm=unknown, 3",
         "mount-22.plateThicknessMm=-1, 2",
     })
     void theVerdictIsTheExitCode(String edit, int code) {
@@ -52,10 +52,10 @@ class CheckCommandTest {
     @Test
     void aFailureStandsAboveWhatCannotBeTold() {
         var answer = typed.run(
-                "check", "small", "--set", "mount-22.plateThicknessMm=10", "--set", "hanger-180.axleLengthMm=unknown");
+                "check", "small", "--set", "mount-22.plateThicknessMm=10", "--set", "hanger-200.axleLengthMm=unknown");
         assertThat(answer.code()).isEqualTo(Exit.SOMETHING_FAILS);
         assertThat(answer.out())
-                .containsSubsequence("⊠ fails", "⬚ cannot tell", "needs hanger-180.axleLengthMm", "■ holds");
+                .containsSubsequence("⊠ fails", "⬚ cannot tell", "needs hanger-200.axleLengthMm", "■ holds");
     }
 
     @Test

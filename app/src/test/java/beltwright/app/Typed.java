@@ -16,11 +16,22 @@ final class Typed {
     static final Path SMALL = Path.of("src/test/resources/beltwright/app/small").toAbsolutePath();
 
     private final Path folder;
+    private final Path home;
     private final Map<String, String> environment = new TreeMap<>();
     private String breaking = "";
 
     Typed(Path folder) {
+        this(folder, ROOT);
+    }
+
+    private Typed(Path folder, Path home) {
         this.folder = folder;
+        this.home = home;
+    }
+
+    /// {@return a program whose own files are in `home`}
+    static Typed at(Path folder, Path home) {
+        return new Typed(folder, home);
     }
 
     /// {@return a folder with a workshop that holds the small kit}
@@ -57,7 +68,7 @@ final class Typed {
     Answer run(String... args) {
         var out = new StringWriter();
         var err = new StringWriter();
-        var desk = new Desk(folder, ROOT, variables(), new PrintWriter(out), new PrintWriter(err));
+        var desk = new Desk(folder, home, variables(), new PrintWriter(out), new PrintWriter(err));
         int code = Main.run(desk, args);
         return new Answer(code, out.toString(), err.toString());
     }

@@ -1,0 +1,93 @@
+package beltwright.app;
+
+import beltwright.dossier.Dossier;
+import beltwright.quantity.Refusal;
+import beltwright.workshop.Workshop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+
+@CommandLine.Command(
+        name = "demo",
+        description = {
+            "Make an invented workshop (once), check its kits, write their drawings, guides and lists, then serve the bench.",
+            "One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
+        },
+        footer = {"", "Examples:", "  ./beltwright demo", "  ./beltwright demo --no-serve --out demo-out"})
+final class DemoCommand extends Command {
+    @Option(names = "--no-serve", description = "stop before serving")
+    boolean noServe;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            defaultValue = "demo-out",
+            description = "where to (default: ${DEFAULT-VALUE})")
+    Path to = Path.of("demo-out");
+
+    DemoCommand(Desk desk) {
+        super(desk);
+    }
+
+    @Override
+    public Integer call() {
+        var file = to.resolve("demo.db");
+        var workshop = made(file);
+        var dossiers = KitsCommand.dossiers(workshop.shelf());
+        var files = new ArrayList<String>();
+        for (var dossier : dossiers) {
+            if (!json) {
+                say(new LadderText(dossier, desk.columns()).ladder());
+                say("");
+            }
+            files.addAll(written(dossier));
+        }
+        if (json) {
+            say(AnswerJson.demo(file.toString(), dossiers, files));
+        } else {
+            say("Written:");
+            files.forEach(name -> say("  " + name));
+        }
+        return Exit.NOTHING_FAILS;
+    }
+
+    /// {@return the workshop of an earlier demo, or a new one made from the files that come with the program}
+    private Workshop made(Path file) {
+        var folders = Stream.of("parts", "kits", "measurements")
+                .map(name -> desk.home().resolve("demo").resolve(name))
+                .filter(Files::isDirectory)
+                .toList();
+        if (folders.isEmpty()) {
+            throw new Refusal(
+                    "demo",
+                    "'" + desk.home().resolve("demo") + "' holds no parts and kits",
+                    "the folder demo/ that comes with the program",
+                    "run ./beltwright from the folder of its sources");
+        }
+        try {
+            Files.createDirectories(desk.at(to));
+        } catch (IOException e) {
+            throw Papers.cannotWrite(to, e);
+        }
+        var workshop = Workshop.open(desk.at(file));
+        if (workshop.store().documents().isEmpty()) {
+            var mistakes = workshop.importFolders(folders).mistakes();
+            if (!mistakes.isEmpty()) {
+                mistakes.forEach(mistake -> desk.err().println(Said.of(mistake)));
+                throw mistakes.getFirst().refusal();
+            }
+        }
+        return workshop;
+    }
+
+    private List<String> written(Dossier dossier) {
+        var papers = new Papers(desk, to.resolve(dossier.kit().id()));
+        papers.drawings(dossier);
+        return papers.written();
+    }
+}
