@@ -15,10 +15,10 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "demo",
         description = {
-            "Make an invented workshop (once), check its kits, write their drawings, guides and lists, then serve the bench.",
+            "Make an invented workshop (once), check its kits and write their drawings.",
             "One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
         },
-        footer = {"", "Examples:", "  ./beltwright demo", "  ./beltwright demo --no-serve --out demo-out"})
+        footer = {"", "Example:", "  ./beltwright demo --no-serve --out demo-out"})
 final class DemoCommand extends Command {
     @Option(names = "--no-serve", description = "stop before serving")
     boolean noServe;

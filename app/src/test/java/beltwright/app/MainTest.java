@@ -16,9 +16,7 @@ class MainTest {
     @TempDir
     Path folder;
 
-    private static final String[] COMMANDS = {
-        "demo", "kits", "check", "change", "draw", "guide", "import", "export", "serve"
-    };
+    private static final String[] COMMANDS = {"demo", "kits", "check", "change", "draw", "import", "export"};
 
     static Stream<String> commands() {
         return Stream.of(COMMANDS);
@@ -57,7 +55,7 @@ class MainTest {
                 "check a b",
                 "check a --colour",
                 "check --set",
-                "demo --port x",
+                "demo --colour",
                 "export"
             })
     void whatIsMistypedGetsOneLineAndCodeTwo(String line) {

@@ -108,7 +108,7 @@ public final class HandMade {
                 null);
         var seats = new TreeMap<SeatName, Seat>();
         seats.put(MOTOR_SCREWS, new Seat(MOTOR_SCREWS, screw, 4, false));
-        return new Kit(draft, seats, List.of(), null, null, null, List.of(), List.of(), null);
+        return new Kit(draft, seats, List.of(), null, null, null, List.of(), List.of(), null, null);
     }
 
     private static List<Line> working() {

@@ -1,0 +1,64 @@
+package beltwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// The answers of the commands that print no single dossier, held against their page in both directions.
+class AnswerJsonTest {
+    private static final Pattern DOCUMENTED = Pattern.compile("^\\| (\\w+) \\| `([^`]+)` \\|", Pattern.MULTILINE);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void thePageNamesEveryFieldAndNoneThatDoesNotExist() throws IOException {
+        var page = Files.readString(Typed.ROOT.resolve("docs").resolve("json.md"));
+        var documented = new TreeSet<String>();
+        DOCUMENTED.matcher(page).results().forEach(m -> documented.add(m.group(1) + " " + m.group(2)));
+
+        var typed = new Typed(folder);
+        typed.writeSmall("bad", "plateThicknessMm: 8 ±0.1", "plateThicknessMm: 800");
+        var real = new TreeSet<String>();
+        collect("import", "", typed.run("import", "bad", "--json").json(), real);
+        collect(
+                "import",
+                "",
+                typed.run("import", Typed.SMALL.toString(), "--json").json(),
+                real);
+        collect("kits", "", typed.run("kits", "--json").json(), real);
+        collect("export", "", typed.run("export", "copy", "--json").json(), real);
+        collect("demo", "", typed.run("demo", "--no-serve", "--json").json(), real);
+        var edit = "mount-22.plateThicknessMm=10";
+        collect(
+                "change",
+                "",
+                typed.run("change", "small", "--set", edit, "--json").json(),
+                real);
+        assertThat(real).isEqualTo(documented);
+    }
+
+    /// Goes into what is documented here; a whole dossier, and what another row documents, is one field.
+    private static void collect(String command, String path, JsonNode node, Set<String> fields) {
+        boolean elsewhere = command.equals("demo") && path.equals("kits[]")
+                || command.equals("export") && path.equals("documents[]")
+                || command.equals("change") && (path.equals("before") || path.equals("after"));
+        if (node.isObject() && !elsewhere) {
+            node.properties()
+                    .forEach(e -> collect(
+                            command, path.isEmpty() ? e.getKey() : path + "." + e.getKey(), e.getValue(), fields));
+        } else if (node.isArray()) {
+            node.forEach(one -> collect(command, path + "[]", one, fields));
+        } else if (!path.equals("schema")) {
+            fields.add(command + " " + path);
+        }
+    }
+}
