@@ -106,7 +106,7 @@ public final class Main implements Callable<Integer> {
         var wrong = e instanceof UnmatchedArgumentException unmatched
                 ? "'" + unmatched.getUnmatched().getFirst() + "' is not "
                         + (top ? "a command" : "an option of this command")
-                : e.getMessage();
+                : String.valueOf(e.getMessage());
         var allowed = top
                 ? String.join(", ", at.getSubcommands().keySet())
                 : at.getCommandSpec().options().stream()

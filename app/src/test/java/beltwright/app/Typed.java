@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /// Commands typed in one folder, and what came back.
 final class Typed {
@@ -76,7 +77,7 @@ final class Typed {
     private Map<String, String> variables() {
         return new TreeMap<>(environment) {
             @Override
-            public String get(Object name) {
+            public @Nullable String get(Object name) {
                 if (name.equals(breaking)) {
                     throw new IllegalStateException("planted");
                 }
