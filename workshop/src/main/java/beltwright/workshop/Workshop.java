@@ -3,6 +3,7 @@ package beltwright.workshop;
 import beltwright.part.Reference;
 import beltwright.workshop.document.Agreement;
 import beltwright.workshop.document.Document;
+import beltwright.workshop.document.Measurement;
 import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
 import beltwright.workshop.document.ReferenceFile;
@@ -75,5 +76,42 @@ public record Workshop(Store store, Reference reference) {
     /// @throws beltwright.quantity.Refusal if the folder is not empty or cannot be written
     public void exportFolder(Path folder) {
         Folder.write(folder, store.documents().values());
+    }
+
+    /// Saves what these edits make of the documents kept here, or nothing.
+    ///
+    /// @return the documents that changed
+    /// @throws beltwright.quantity.Refusal if an edit cannot be made, or changes what a measurement
+    ///     says: the next reading would lay the measured value over it again
+    public List<Document> keep(List<Edit> edits) {
+        return store.change(stored -> {
+            var typed = stored.values().stream()
+                    .filter(d -> !(d instanceof Document.OfMeasurement))
+                    .toList();
+            for (var document : stored.values()) {
+                if (document instanceof Document.OfMeasurement(var measurement)) {
+                    refuseMeasured(measurement, edits);
+                }
+            }
+            var shelf = Shelf.of(typed, reference).with(edits);
+            shelf.drafts().keySet().forEach(shelf::kit);
+            var changed = new ArrayList<Document>();
+            shelf.parts().values().forEach(p -> changed.add(new Document.OfPart(p)));
+            shelf.drafts().values().forEach(k -> changed.add(new Document.OfKit(k)));
+            changed.removeAll(typed);
+            return changed;
+        });
+    }
+
+    private static void refuseMeasured(Measurement measurement, List<Edit> edits) {
+        for (var edit : edits) {
+            if (edit.document().equals(measurement.of()) && measurement.values().containsKey(edit.path())) {
+                throw new beltwright.quantity.Refusal(
+                        edit.document() + "." + edit.path(),
+                        "was measured ('" + measurement.id() + "'), and that value would be laid over the edit again",
+                        "a field that no measurement gives",
+                        "enter a newer measurement instead");
+            }
+        }
     }
 }

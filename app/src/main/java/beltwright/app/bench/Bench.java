@@ -6,8 +6,6 @@ import beltwright.dossier.Dossiers;
 import beltwright.layout.LayoutSolver;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
-import beltwright.press.guide.BoxPage;
-import beltwright.press.guide.GuidePage;
 import beltwright.press.json.DossierJson;
 import beltwright.press.svg.SvgWriter;
 import beltwright.quantity.Refusal;
@@ -38,8 +36,9 @@ import org.jspecify.annotations.Nullable;
 /// Serves the bench on loopback. A page is a pure function of the store and the draft in its address.
 public final class Bench implements AutoCloseable {
     private static final Set<String> HOSTS = Set.of("localhost", "127.0.0.1", "[::1]");
-    private static final String POLICY = "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
-            + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
+                    + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
     private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
     private static final int LONGEST_REQUEST = 64 * 1024;
 
@@ -60,7 +59,10 @@ public final class Bench implements AutoCloseable {
             return new Bench(workshop, port);
         } catch (io.javalin.util.JavalinBindException e) {
             throw new Refusal(
-                    "--port", port + " is taken by another program", "a free port, or 0 for any", "give another --port");
+                    "--port",
+                    port + " is taken by another program",
+                    "a free port, or 0 for any",
+                    "give another --port");
         }
     }
 
@@ -89,16 +91,16 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
         config.routes.post("/kits/{kit}/keep", this::keep);
-        config.routes.get("/kits/{kit}/guide", ctx -> printed(ctx, GuidePage.html(
-                dossier(ctx), workshop.reference(), revision(ctx))));
-        config.routes.get("/kits/{kit}/box", ctx -> printed(ctx, BoxPage.html(
-                dossier(ctx), workshop.reference(), revision(ctx))));
-        config.routes.get("/kits/{kit}/json", ctx -> ctx.contentType("application/json")
-                .result(DossierJson.text(dossier(ctx))));
+        config.routes.get(
+                "/kits/{kit}/json",
+                ctx -> ctx.contentType("application/json; charset=utf-8").result(DossierJson.text(dossier(ctx))));
         config.routes.get("/kits/{kit}/drawings/{drawing}", this::drawing);
-        config.routes.get("/sheet.css", ctx -> ctx.contentType("text/css")
-                .result(SvgWriter.style() + resource("sheet.css")));
-        config.routes.get("/bench.js", ctx -> ctx.contentType("text/javascript").result(resource("bench.js")));
+        config.routes.get(
+                "/sheet.css",
+                ctx -> ctx.contentType("text/css; charset=utf-8").result(SvgWriter.style() + resource("sheet.css")));
+        config.routes.get(
+                "/bench.js",
+                ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource("bench.js")));
         config.routes.exception(Refusal.class, this::refused);
         config.routes.error(404, ctx -> page(ctx, "There is no such page.", "Choose a kit from the list."));
     }
@@ -110,7 +112,8 @@ public final class Bench implements AutoCloseable {
             throw new ForbiddenResponse("This server answers on localhost only.");
         }
         var origin = ctx.header("Origin");
-        boolean writes = !ctx.method().name().equals("GET") && !ctx.method().name().equals("HEAD");
+        boolean writes =
+                !ctx.method().name().equals("GET") && !ctx.method().name().equals("HEAD");
         if (writes && (origin == null || !origin.equals("http://" + host))) {
             throw new ForbiddenResponse("A change must come from the bench's own page.");
         }
@@ -137,10 +140,14 @@ public final class Bench implements AutoCloseable {
     private void first(Context ctx) {
         var links = links(workshop.shelf(), "");
         if (links.isEmpty()) {
-            page(ctx, "This workshop holds no kits yet.", "Run ./beltwright import FOLDER with a folder of kits and parts, then reload.");
+            page(
+                    ctx,
+                    "This workshop holds no kits yet.",
+                    "Run ./beltwright import FOLDER with a folder of kits and parts, then reload.");
             return;
         }
-        var open = links.stream().filter(k -> k.mark().equals("fails")).findFirst().orElse(links.getFirst());
+        var open =
+                links.stream().filter(k -> k.mark().equals("fails")).findFirst().orElse(links.getFirst());
         ctx.redirect("/kits/" + open.id());
     }
 
@@ -155,7 +162,8 @@ public final class Bench implements AutoCloseable {
         render(ctx, "bench/sheet.jte", Map.of("sheet", sheet));
     }
 
-    /// One field typed on the sheet. What can be true becomes part of the draft's address; what cannot is shown where it
+    /// One field typed on the sheet. What can be true becomes part of the draft's address; what cannot is shown where
+    /// it
     /// was typed, and the sheet stays as it was.
     private void edit(Context ctx) {
         var draft = draft(ctx);
@@ -169,7 +177,11 @@ public final class Bench implements AutoCloseable {
             ctx.redirect(seat == null ? next.address("") : next.at(seat), io.javalin.http.HttpStatus.SEE_OTHER);
         } catch (Refusal r) {
             ctx.status(422);
-            show(ctx, draft, seat, new Sheet.Refused(field, value, r.wrong() + "; allowed: " + r.allowed() + "; " + r.mend()));
+            show(
+                    ctx,
+                    draft,
+                    seat,
+                    new Sheet.Refused(field, value, r.wrong() + "; allowed: " + r.allowed() + "; " + r.mend()));
         }
     }
 

@@ -39,11 +39,28 @@ public final class Sheet {
 
     /// A seat with the parts that could fill it.
     public record SeatCell(
-            String name, String part, String partName, int count, boolean fromRider, boolean open, String href, String field, List<String[]> choices) {}
+            String name,
+            String part,
+            String partName,
+            int count,
+            boolean fromRider,
+            boolean open,
+            String href,
+            String field,
+            List<String[]> choices) {}
 
     /// A field of the part that is open.
     public record FieldRow(
-            String field, String label, String meaning, String unit, String text, String source, List<String> choices, boolean changed, String error, String typed) {}
+            String field,
+            String label,
+            String meaning,
+            String unit,
+            String text,
+            String source,
+            List<String> choices,
+            boolean changed,
+            String error,
+            String typed) {}
 
     /// A first number with its value for each side.
     public record NumberRow(String name, String symbol, String unit, Map<String, FirstNumber> sides, String habit) {}
@@ -92,7 +109,9 @@ public final class Sheet {
     }
 
     public String revision() {
-        return draft.edits().isEmpty() ? "draft" : "draft, " + draft.edits().size() + (draft.edits().size() == 1 ? " edit" : " edits") + " not kept";
+        return draft.edits().isEmpty()
+                ? "draft"
+                : "draft, " + draft.edits().size() + (draft.edits().size() == 1 ? " edit" : " edits") + " not kept";
     }
 
     public List<Edit> edits() {
@@ -129,7 +148,9 @@ public final class Sheet {
     }
 
     public List<Rung> rungs() {
-        return dossier.findings().stream().map(f -> new Rung(f, f.key().equals(chosen()))).toList();
+        return dossier.findings().stream()
+                .map(f -> new Rung(f, f.key().equals(chosen())))
+                .toList();
     }
 
     public String count(Verdict verdict) {
@@ -137,7 +158,13 @@ public final class Sheet {
     }
 
     public String counts() {
-        return String.join(" · ", List.of(count(Verdict.FAILS), count(Verdict.CANNOT_TELL), count(Verdict.MARGINAL), count(Verdict.HOLDS)));
+        return String.join(
+                " · ",
+                List.of(
+                        count(Verdict.FAILS),
+                        count(Verdict.CANNOT_TELL),
+                        count(Verdict.MARGINAL),
+                        count(Verdict.HOLDS)));
     }
 
     public int estimates() {
@@ -147,21 +174,31 @@ public final class Sheet {
         return estimates.size();
     }
 
-    /// {@return the drawings in the order they are looked at, each as an element of the page}
-    public Map<String, String> drawings() {
+    /// A drawing as an element of the page; the second side of a two-motor kit waits folded.
+    public record Figure(String title, String svg, boolean folded) {}
+
+    /// {@return the drawings in the order they are looked at: the plan, then the sides}
+    public List<Figure> drawings() {
         var office = new DrawingOffice(dossier, dossier.kit().reference(), revision()).pointingAt(chosen());
-        var drawings = new LinkedHashMap<String, String>();
-        for (Drawing d : office.all()) {
-            drawings.put(d.title(), SvgWriter.inline(d, d.id()));
+        var figures = new ArrayList<Figure>();
+        figures.add(figure(office.plan(), false));
+        for (var drive : dossier.kit().drives()) {
+            figures.add(figure(office.side(drive.side()), figures.size() > 1));
         }
-        return drawings;
+        return figures;
+    }
+
+    private static Figure figure(Drawing d, boolean folded) {
+        return new Figure(d.title(), SvgWriter.inline(d, d.id()), folded);
     }
 
     public List<NumberRow> numbers() {
         var rows = new LinkedHashMap<String, NumberRow>();
         for (var n : dossier.numbers()) {
             int dot = n.key().lastIndexOf('.');
-            rows.computeIfAbsent(n.key().substring(0, dot), k -> new NumberRow(n.name(), n.symbol(), n.unit(), new LinkedHashMap<>(), n.habit()))
+            rows.computeIfAbsent(
+                            n.key().substring(0, dot),
+                            k -> new NumberRow(n.name(), n.symbol(), n.unit(), new LinkedHashMap<>(), n.habit()))
                     .sides()
                     .put(n.key().substring(dot + 1), n);
         }
@@ -244,7 +281,8 @@ public final class Sheet {
 
     /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
     static String label(String path) {
-        var words = path.replaceFirst("^task\\.|^placements\\.", "").replace('.', ' ')
+        var words = path.replaceFirst("^task\\.|^placements\\.", "")
+                .replace('.', ' ')
                 .replaceAll("(RpmPerV|GPerM|KgM3|Mps2|Percent|Mm|Deg|Kg|Ohm|M2)$", "")
                 .replaceAll("(?<=[a-z])[AV]$", "")
                 .replaceAll("([a-z])([A-Z])", "$1 $2")
