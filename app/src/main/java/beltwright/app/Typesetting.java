@@ -11,7 +11,7 @@ final class Typesetting {
     static List<String> broken(String text, int width) {
         var lines = new ArrayList<String>();
         var line = new StringBuilder();
-        for (var word : text.strip().split("\\s+")) {
+        for (var word : text.strip().split("\\s+", -1)) {
             if (!line.isEmpty() && length(line) + 1 + length(word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);

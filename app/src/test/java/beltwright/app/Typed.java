@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +16,10 @@ import org.jspecify.annotations.Nullable;
 /// Commands typed in one folder, and what came back.
 final class Typed {
     static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
-    static final Path SMALL = Path.of("src/test/resources/beltwright/app/small").toAbsolutePath();
+
+    /// A kit of the demo in which nothing fails, and an edit that makes a screw too short for it.
+    static final String KIT = "market-hill-single";
+    static final String THICK_PLATE = "mount-city.plateThicknessMm=9";
 
     private final Path folder;
     private final Path home;
@@ -35,14 +40,43 @@ final class Typed {
         return new Typed(folder, home);
     }
 
-    /// {@return a folder with a workshop that holds the small kit}
+    /// {@return a folder with a workshop that holds the demo's parts and one of its kits}
     static Typed withSmallWorkshop(Path folder) {
         var typed = new Typed(folder);
-        var answer = typed.run("import", SMALL.toString());
+        var answer = typed.run("import", typed.source());
         if (answer.code != 0) {
             throw new IllegalStateException(answer.err);
         }
         return typed;
+    }
+
+    /// Writes the demo's parts and one of its kits into a folder.
+    ///
+    /// @return the folder, as typed
+    String source() {
+        return source("", "");
+    }
+
+    /// As above, with one text of one part replaced.
+    String source(String was, String is) {
+        var name = was.isEmpty() ? "source" : "edited";
+        try {
+            Files.createDirectories(folder.resolve(name));
+            try (var parts = Files.list(ROOT.resolve("demo").resolve("parts"))) {
+                for (var file : parts.toList()) {
+                    Files.writeString(
+                            folder.resolve(name).resolve(file.getFileName()),
+                            Files.readString(file).replace(was, is));
+                }
+            }
+            Files.copy(
+                    ROOT.resolve("demo").resolve("kits").resolve(KIT + ".yaml"),
+                    folder.resolve(name).resolve("kit.yaml"),
+                    StandardCopyOption.REPLACE_EXISTING);
+            return name;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     Typed with(String variable, String value) {
@@ -54,16 +88,6 @@ final class Typed {
     Typed breaking(String variable) {
         breaking = variable;
         return this;
-    }
-
-    /// Copies the small workshop's file into `name`, with one text replaced.
-    void writeSmall(String name, String was, String is) throws IOException {
-        var text = Files.readString(SMALL.resolve("small.yaml"));
-        if (!text.contains(was)) {
-            throw new IllegalArgumentException(was);
-        }
-        Files.createDirectories(folder.resolve(name));
-        Files.writeString(folder.resolve(name).resolve("small.yaml"), text.replace(was, is));
     }
 
     Answer run(String... args) {
