@@ -119,7 +119,7 @@ public final class Bench implements AutoCloseable {
         }
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
-        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Referrer-Policy", "same-origin");
         ctx.header("Cache-Control", "no-store");
     }
 

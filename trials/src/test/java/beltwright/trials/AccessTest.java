@@ -1,0 +1,115 @@
+package beltwright.trials;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/// Pages for everybody: audited, narrow, by keyboard, and with lettering that does not run into itself.
+class AccessTest {
+    private static Tried tried;
+
+    @BeforeAll
+    static void open() {
+        tried = Tried.fresh();
+    }
+
+    @AfterAll
+    static void close() {
+        if (tried != null) {
+            tried.close();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "kits/steep-street-light, 1400, LIGHT",
+        "kits/steep-street-light, 390, DARK",
+        "kits/market-hill-single, 1400, DARK",
+        "kits/steep-street/guide, 1000, LIGHT",
+        "kits/steep-street/guide, 390, DARK",
+        "kits/steep-street/box, 390, LIGHT",
+        "nowhere, 390, LIGHT"
+    })
+    void theAuditFindsNothingSerious(String path, int width, ColorScheme scheme) {
+        var page = tried.page(
+                new Browser.NewContextOptions().setViewportSize(width, 900).setColorScheme(scheme));
+        page.navigate(tried.at(path));
+        var found = new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .filter(v -> List.of("serious", "critical").contains(v.getImpact()))
+                        .map(v -> v.getId() + ": " + v.getHelp() + " "
+                                + v.getNodes().stream()
+                                        .limit(3)
+                                        .map(n -> n.getHtml())
+                                        .toList())
+                        .toList();
+        assertThat(found).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"kits/steep-street-light", "kits/steep-street/guide", "kits/steep-street/box"})
+    void nothingRunsOutOfANarrowPage(String path) {
+        var page = tried.page(new Browser.NewContextOptions().setViewportSize(390, 844));
+        page.navigate(tried.at(path));
+        assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(390);
+    }
+
+    /// Everything that can be done is reached by keyboard.
+    @Test
+    void theKeyboardReachesRungSeatAndField() {
+        var page = tried.page();
+        page.navigate(tried.at("kits/steep-street-light"));
+        page.locator(".rung summary").first().focus();
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".rung .working").first().isVisible()).isTrue();
+        assertThat(page.locator(".rung.on").count()).isEqualTo(1);
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("() => document.activeElement.closest('.rung, .opened') !== null"))
+                .isEqualTo(true);
+        page.locator("#seats .name").nth(3).focus();
+        page.keyboard().press("Enter");
+        page.waitForFunction("() => location.search.includes('seat=')");
+        page.locator("#part input[name=value]").first().focus();
+        assertThat(page.evaluate("() => document.activeElement.name")).isEqualTo("value");
+    }
+
+    /// With the fonts of this machine, as the browser sets them.
+    @ParameterizedTest
+    @CsvSource({"steep-street-light", "steep-street", "market-hill-single", "quarry-road-load"})
+    void noTwoTextsOfADrawingOverlap(String kit) {
+        var page = tried.page();
+        page.navigate(tried.at("kits/" + kit));
+        page.locator("details.more").evaluateAll("all => all.forEach(d => d.open = true)");
+        @SuppressWarnings("unchecked")
+        var overlaps = (List<String>) page.evaluate("""
+                () => {
+                  const found = [];
+                  for (const svg of document.querySelectorAll('svg.drawing')) {
+                    const frame = svg.getBoundingClientRect();
+                    const texts = [...svg.querySelectorAll('text')].map((t) => [t.textContent, t.getBoundingClientRect()]);
+                    texts.forEach(([a, p], i) => {
+                      if (p.left < frame.left || p.right > frame.right || p.top < frame.top || p.bottom > frame.bottom) {
+                        found.push(a + ' leaves the sheet');
+                      }
+                      texts.slice(i + 1).forEach(([b, q]) => {
+                        const w = Math.min(p.right, q.right) - Math.max(p.left, q.left);
+                        const h = Math.min(p.bottom, q.bottom) - Math.max(p.top, q.top);
+                        if (w > 0.5 && h > 0.35 * Math.min(p.height, q.height)) found.push(a + ' over ' + b);
+                      });
+                    });
+                  }
+                  return found;
+                }""");
+        assertThat(overlaps).isEmpty();
+        assertThat(page.locator("svg.drawing text").count()).isGreaterThan(30);
+    }
+}
