@@ -92,6 +92,10 @@ final class AnswerJson {
         return json;
     }
 
+    static ObjectNode serving(String address) {
+        return answer().put("address", address);
+    }
+
     private static ObjectNode answer() {
         return JsonNodeFactory.instance.objectNode().put("schema", SCHEMA);
     }

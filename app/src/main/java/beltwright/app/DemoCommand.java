@@ -15,12 +15,12 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "demo",
         description = {
-            "Make an invented workshop (once), check its kits and write their drawings.",
+            "Make an invented workshop (once), check its kits, write their drawings, and serve the bench.",
             "One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
         },
-        footer = {"", "Example:", "  ./beltwright demo --no-serve --out demo-out"})
+        footer = {"", "Examples:", "  ./beltwright demo", "  ./beltwright demo --no-serve --out demo-out"})
 final class DemoCommand extends Command {
-    @Option(names = "--no-serve", description = "stop before serving")
+    @Option(names = "--no-serve", description = "stop before serving the bench")
     boolean noServe;
 
     @Option(
@@ -30,12 +30,20 @@ final class DemoCommand extends Command {
             description = "where to (default: ${DEFAULT-VALUE})")
     Path to = Path.of("demo-out");
 
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = Serving.PORT,
+            description = "of the bench; 0 takes any free one (default: ${DEFAULT-VALUE})")
+    int port;
+
     DemoCommand(Desk desk) {
         super(desk);
     }
 
     @Override
     public Integer call() {
+        Serving.checkPort(port);
         var file = to.resolve("demo.db");
         var workshop = made(file);
         var dossiers = KitsCommand.dossiers(workshop.shelf());
@@ -53,7 +61,12 @@ final class DemoCommand extends Command {
             say("Written:");
             files.forEach(name -> say("  " + name));
         }
-        return Exit.NOTHING_FAILS;
+        return noServe
+                ? Exit.NOTHING_FAILS
+                : Serving.serve(workshop, port, address -> {
+                    (json ? desk.err() : desk.out()).println("The bench is at " + address + " (Ctrl-C stops it)");
+                    Serving.openBrowser(desk, address);
+                });
     }
 
     /// {@return the workshop of an earlier demo, or a new one made from the files that come with the program}

@@ -78,6 +78,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new DrawCommand(desk))
                 .addSubcommand(new ImportCommand(desk))
                 .addSubcommand(new ExportCommand(desk))
+                .addSubcommand(new ServeCommand(desk))
                 .setOut(desk.out())
                 .setErr(desk.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

@@ -45,6 +45,7 @@ class AnswerJsonTest {
                 typed.run("change", Typed.KIT, "--set", Typed.THICK_PLATE, "--json")
                         .json(),
                 real);
+        collect("serve", "", AnswerJson.serving(""), real);
         assertThat(real).isEqualTo(documented);
     }
 

@@ -16,7 +16,7 @@ class MainTest {
     @TempDir
     Path folder;
 
-    private static final String[] COMMANDS = {"demo", "kits", "check", "change", "draw", "import", "export"};
+    private static final String[] COMMANDS = {"demo", "kits", "check", "change", "draw", "import", "export", "serve"};
 
     static Stream<String> commands() {
         return Stream.of(COMMANDS);
@@ -55,7 +55,7 @@ class MainTest {
                 "check a b",
                 "check a --colour",
                 "check --set",
-                "demo --colour",
+                "demo --port x",
                 "export"
             })
     void whatIsMistypedGetsOneLineAndCodeTwo(String line) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /// Commands typed in one folder, and what came back.
@@ -108,6 +109,37 @@ final class Typed {
                 return super.get(name);
             }
         };
+    }
+
+    /// Starts a command that goes on until it is stopped.
+    Running start(String... args) {
+        var out = new StringWriter();
+        var desk = new Desk(folder, home, variables(), new PrintWriter(out), new PrintWriter(out));
+        var code = new CompletableFuture<Integer>();
+        var thread = Thread.ofPlatform().daemon().start(() -> {
+            try {
+                code.complete(Main.run(desk, args));
+            } catch (RuntimeException e) {
+                code.completeExceptionally(e);
+            }
+        });
+        return new Running(thread, out, code);
+    }
+
+    /// A command that has not ended.
+    record Running(Thread thread, StringWriter out, CompletableFuture<Integer> code) {
+        /// {@return what was said as soon as this text is in it, or the command ended}
+        String until(String text) throws InterruptedException {
+            while (!out.toString().contains(text) && !code.isDone()) {
+                Thread.sleep(20);
+            }
+            return out.toString();
+        }
+
+        int stop() {
+            thread.interrupt();
+            return code.join();
+        }
     }
 
     /// Exit code, standard output, standard error.

@@ -1,0 +1,36 @@
+package beltwright.app;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+
+@CommandLine.Command(
+        name = "serve",
+        description = {
+            "Serve the bench to a browser on this machine, and to no other, until Ctrl-C:",
+            "drawings and margin ladder of a kit, and what an edit moves."
+        },
+        footer = {"", "Example:", "  ./beltwright serve --port " + Serving.PORT})
+final class ServeCommand extends WorkshopCommand {
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = Serving.PORT,
+            description = "0 takes any free one (default: ${DEFAULT-VALUE})")
+    int port;
+
+    ServeCommand(Desk desk) {
+        super(desk);
+    }
+
+    @Override
+    public Integer call() {
+        Serving.checkPort(port);
+        return Serving.serve(readWorkshop(), port, address -> {
+            if (json) {
+                say(AnswerJson.serving(address));
+            } else {
+                say("The bench is at " + address + " (Ctrl-C stops it)");
+            }
+        });
+    }
+}
