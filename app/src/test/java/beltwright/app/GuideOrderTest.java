@@ -17,6 +17,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -71,7 +72,8 @@ class GuideOrderTest {
             assertThat(bare(without.steps(), "")).isEqualTo(bare(first.steps(), joint.name()));
 
             var orphaned = new HashSet<String>();
-            orphaned.add(draft.seats().get(joint.of().getFirst()).part());
+            orphaned.add(Objects.requireNonNull(draft.seats().get(joint.of().getFirst()))
+                    .part());
             for (var tally : without.tallies()) {
                 if (!orphaned.contains(tally.part())) {
                     assertThat(tally.inBox())
@@ -92,7 +94,7 @@ class GuideOrderTest {
     private static int fasteners(KitDraft draft, Joint joint) {
         return joint.with().stream()
                 .filter(s -> s.role().extent() == beltwright.kit.Role.Extent.FASTENER)
-                .mapToInt(s -> draft.seats().get(s).count())
+                .mapToInt(s -> Objects.requireNonNull(draft.seats().get(s)).count())
                 .sum();
     }
 

@@ -273,8 +273,8 @@ public final class Sheet {
                     f.source(),
                     f.choices(),
                     draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field)),
-                    wrong ? refused.why() : "",
-                    wrong ? refused.value() : f.text()));
+                    refused != null && wrong ? refused.why() : "",
+                    refused != null && wrong ? refused.value() : f.text()));
         }
         return rows;
     }
