@@ -1,0 +1,132 @@
+package beltwright.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import beltwright.Seeds.Draw;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@Tag("law")
+class DimensionTextLawTest {
+    private static final Provenance TYPED = new Provenance(Source.MEASURED, "caliper");
+
+    private static Dimension parse(String text) {
+        return DimensionText.parse("part.lengthMm", text, TYPED);
+    }
+
+    private static BigDecimal drawn(Draw draw, double low, double high, int decimals) {
+        return BigDecimal.valueOf(draw.between(low, high)).setScale(decimals, RoundingMode.HALF_EVEN);
+    }
+
+    private static void near(Dimension d, double nominal, double lower, double upper) {
+        assertThat(d.nominal()).as(d.text()).isCloseTo(nominal, within(1e-9));
+        assertThat(d.lower()).as(d.text()).isCloseTo(lower, within(1e-9));
+        assertThat(d.upper()).as(d.text()).isCloseTo(upper, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void readsWhatItMeans(Draw draw) {
+        double n = drawn(draw, 1, 200, 2).doubleValue();
+        double t = drawn(draw, 0.01, 0.9, 3).doubleValue();
+        double u = drawn(draw, 0.01, 0.9, 3).doubleValue();
+        near(parse(text(n)), n, n, n);
+        near(parse(text(n) + " ±" + text(t)), n, n - t, n + t);
+        near(parse(text(n) + " +/-" + text(t)), n, n - t, n + t);
+        near(parse(text(n) + " +" + text(t) + "/-" + text(u)), n, n - u, n + t);
+        near(parse(text(n) + " +" + text(t) + "/−" + text(u)), n, n - u, n + t);
+        near(parse(text(n) + ".." + text(n + t)), n + t / 2, n, n + t);
+        near(parse(text(n) + " ±5 %"), n, 0.95 * n, 1.05 * n);
+        near(parse(text(n) + " in"), 25.4 * n, 25.4 * n, 25.4 * n);
+        near(parse(text(n) + " ±" + text(t) + " in"), 25.4 * n, 25.4 * (n - t), 25.4 * (n + t));
+    }
+
+    private static String text(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void aCommaIsADecimalPoint(Draw draw) {
+        var point = drawn(draw, 1, 200, 2) + " ±" + drawn(draw, 0.01, 0.9, 3);
+        near(
+                parse(point.replace('.', ',')),
+                parse(point).nominal(),
+                parse(point).lower(),
+                parse(point).upper());
+    }
+
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void whatIsWrittenIsReadBack(Draw draw) {
+        var typed = switch (draw.whole(0, 4)) {
+            case 0 -> drawn(draw, 1, 200, 2).toString();
+            case 1 -> drawn(draw, 1, 200, 2) + " ±" + drawn(draw, 0.01, 0.9, 3);
+            case 2 -> drawn(draw, 1, 200, 2) + " +" + drawn(draw, 0.1, 0.9, 2) + "/-" + drawn(draw, 0.1, 0.9, 2);
+            case 3 -> draw.whole(4, 100) + " h" + draw.whole(5, 11);
+            default -> draw.whole(4, 100) + " N" + draw.whole(6, 8);
+        };
+        var once = parse("  " + typed + " ");
+        assertThat(once.text()).isEqualTo(typed);
+        assertThat(parse(once.text())).isEqualTo(once);
+        near(
+                parse(Numbers.plain(once.lower()) + ".." + Numbers.plain(once.upper())),
+                (once.lower() + once.upper()) / 2,
+                once.lower(),
+                once.upper());
+    }
+
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void aCodeIsItsLimitsWrittenOut(Draw draw) {
+        int size = draw.whole(4, 100);
+        var field = Tolerance.iso286(size, "js7");
+        near(parse(size + " js7"), size, size + field.lower(), size + field.upper());
+    }
+
+    @ParameterizedTest // a size outside its own limits: no piece has it, so the middle of the limits is what a part is
+    // like
+    @CsvSource({"8 g6, 7.9905, 7.986, 7.995", "10 +0.3/+0.1, 10.2, 10.1, 10.3"})
+    void aSizeOutsideItsLimitsTakesTheirMiddle(String typed, double nominal, double lower, double upper) {
+        near(parse(typed), nominal, lower, upper);
+        assertThat(parse(typed).text()).isEqualTo(typed);
+    }
+
+    @Test
+    void unknownStaysUnknown() {
+        assertThat(parse("unknown").known()).isFalse();
+        assertThat(parse("unknown").text()).isEqualTo("unknown");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "about 8",
+                "8 z6",
+                "8 h",
+                "8..",
+                "9..8",
+                "8 ±",
+                "8 mm mm",
+                "1e3",
+                "8 ±-0.1",
+                "8 +0.1-0.2",
+                "NaN",
+                "∞"
+            })
+    void refusesWhatItCannotRead(String typed) {
+        assertThatThrownBy(() -> parse(typed))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("part.lengthMm")
+                .hasMessageContaining("allowed");
+    }
+}
