@@ -114,8 +114,10 @@ class BenchTest {
                     edit.toString(),
                     new Page.WaitForFunctionOptions().setTimeout(10_000));
         } catch (com.microsoft.playwright.TimeoutError e) {
-            throw new AssertionError(edit + " did not arrive at " + page.url() + "; "
-                    + page.locator(".refusal").allTextContents(), e);
+            throw new AssertionError(
+                    edit + " did not arrive at " + page.url() + "; "
+                            + page.locator(".refusal").allTextContents(),
+                    e);
         }
     }
 

@@ -6,6 +6,7 @@ import beltwright.dossier.Dossiers;
 import beltwright.layout.LayoutSolver;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
+import beltwright.press.guide.GuidePage;
 import beltwright.press.json.DossierJson;
 import beltwright.press.svg.SvgWriter;
 import beltwright.quantity.Refusal;
@@ -92,6 +93,12 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}/edit", this::edit);
         config.routes.post("/kits/{kit}/keep", this::keep);
         config.routes.get(
+                "/kits/{kit}/guide",
+                ctx -> printed(ctx, GuidePage.html(dossier(ctx), workshop.reference(), revision(ctx))));
+        config.routes.get(
+                "/kits/{kit}/box",
+                ctx -> printed(ctx, GuidePage.box(dossier(ctx), workshop.reference(), revision(ctx))));
+        config.routes.get(
                 "/kits/{kit}/json",
                 ctx -> ctx.contentType("application/json; charset=utf-8").result(DossierJson.text(dossier(ctx))));
         config.routes.get("/kits/{kit}/drawings/{drawing}", this::drawing);
@@ -162,9 +169,8 @@ public final class Bench implements AutoCloseable {
         render(ctx, "bench/sheet.jte", Map.of("sheet", sheet));
     }
 
-    /// One field typed on the sheet. What can be true becomes part of the draft's address; what cannot is shown where
-    /// it
-    /// was typed, and the sheet stays as it was.
+    /// One field typed on the sheet. What can be true becomes part of the draft's address; what
+    /// cannot is shown where it was typed, and the sheet stays as it was.
     private void edit(Context ctx) {
         var draft = draft(ctx);
         var field = Objects.requireNonNullElse(ctx.queryParam("field"), "");
@@ -172,8 +178,9 @@ public final class Bench implements AutoCloseable {
         var seat = ctx.queryParam("seat");
         try {
             var edit = Edit.parse(field + "=" + value);
-            var next = draft.with(edit);
-            next.over(workshop.shelf()).kit(draft.kit());
+            var kept = workshop.shelf();
+            var next = changes(kept, edit) ? draft.with(edit) : draft.without(edit);
+            next.over(kept).kit(draft.kit());
             ctx.redirect(seat == null ? next.address("") : next.at(seat), io.javalin.http.HttpStatus.SEE_OTHER);
         } catch (Refusal r) {
             ctx.status(422);
@@ -183,6 +190,11 @@ public final class Bench implements AutoCloseable {
                     seat,
                     new Sheet.Refused(field, value, r.wrong() + "; allowed: " + r.allowed() + "; " + r.mend()));
         }
+    }
+
+    private static boolean changes(Shelf kept, Edit edit) {
+        return kept.editable(edit.document()).stream()
+                .noneMatch(f -> f.path().equals(edit.path()) && f.text().equals(edit.value()));
     }
 
     private void keep(Context ctx) {

@@ -92,7 +92,17 @@ function markMoved(before) {
   setTimeout(() => moved.forEach((e) => e.classList.remove("moved")), calm);
 }
 
-function replace(next, ids) {
+// What is typed but not yet sent survives a page that arrives meanwhile.
+function typed(sent) {
+  const kept = new Map();
+  each(document, "form[data-field] input[name=value]", (i) => {
+    if (i.value !== i.defaultValue && i.form.dataset.field !== sent) kept.set(i.id, i.value);
+  });
+  return kept;
+}
+
+function replace(next, ids, sent) {
+  const kept = typed(sent);
   const opened = [...document.querySelectorAll(".rung details[open]")].map((d) => d.closest(".rung").dataset.finding);
   const folds = [...document.querySelectorAll(".more")].map((d) => d.open);
   for (const id of ids) {
@@ -102,10 +112,14 @@ function replace(next, ids) {
   each(document, ".rung", (r) => {
     if (opened.includes(r.dataset.finding)) r.querySelector("details").open = true;
   });
+  kept.forEach((value, id) => {
+    const input = document.getElementById(id);
+    if (input) input.value = value;
+  });
   document.querySelectorAll(".more").forEach((d, i) => { d.open = folds[i] ?? false; });
 }
 
-async function go(address, push) {
+async function go(address, push, sent) {
   const turn = ++running;
   const focused = document.activeElement?.id;
   const before = readings();
@@ -119,9 +133,9 @@ async function go(address, push) {
       return;
     }
     if (response.status === 422) {
-      replace(next, ["part", "drafting"]);
+      replace(next, ["part", "drafting"], sent);
     } else {
-      replace(next, [...parts, "strip", "top"]);
+      replace(next, [...parts, "strip", "top"], sent);
       document.title = next.title;
       if (push) history.pushState(null, "", response.url);
       chosen = next.getElementById("sheet")?.dataset.chosen ?? chosen;
@@ -145,12 +159,12 @@ document.addEventListener("submit", (event) => {
   const form = event.target;
   if (form.method !== "get") return;
   event.preventDefault();
-  go(addressOf(form), true);
+  go(addressOf(form), true, form.dataset.field);
 });
 
 document.addEventListener("change", (event) => {
   const form = event.target.closest("form[data-field]");
-  if (form) go(addressOf(form), true);
+  if (form) go(addressOf(form), true, form.dataset.field);
 });
 
 document.addEventListener("click", (event) => {
