@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "demo",
         description = {
-            "Make an invented workshop (once), check its kits, write their drawings, and serve the bench.",
+            "Make an invented workshop (once), check its kits, write their drawings, guides and packing lists, and serve the bench.",
             "One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
         },
         footer = {"", "Examples:", "  ./beltwright demo", "  ./beltwright demo --no-serve --out demo-out"})
@@ -101,6 +101,7 @@ final class DemoCommand extends Command {
     private List<String> written(Dossier dossier) {
         var papers = new Papers(desk, to.resolve(dossier.kit().id()));
         papers.drawings(dossier);
+        papers.guide(dossier);
         return papers.written();
     }
 }

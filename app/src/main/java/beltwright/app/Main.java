@@ -23,7 +23,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             ""
         },
         commandListHeading = "%nCommands:%n",
-        exitCodeListHeading = "%nExit codes of check, draw and change; the other commands end with 0, 2 or 70:%n",
+        exitCodeListHeading =
+                "%nExit codes of check, draw, guide and change; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",
@@ -76,6 +77,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))
                 .addSubcommand(new DrawCommand(desk))
+                .addSubcommand(new GuideCommand(desk))
                 .addSubcommand(new ImportCommand(desk))
                 .addSubcommand(new ExportCommand(desk))
                 .addSubcommand(new ServeCommand(desk))

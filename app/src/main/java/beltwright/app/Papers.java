@@ -2,6 +2,7 @@ package beltwright.app;
 
 import beltwright.dossier.Dossier;
 import beltwright.press.drawing.DrawingOffice;
+import beltwright.press.guide.GuidePage;
 import beltwright.press.svg.SvgWriter;
 import beltwright.quantity.Refusal;
 import java.io.IOException;
@@ -27,6 +28,13 @@ final class Papers {
         for (var drawing : new DrawingOffice(dossier, dossier.kit().reference(), REVISION).all()) {
             write(drawing.id() + ".svg", SvgWriter.standalone(drawing));
         }
+    }
+
+    /// The assembly guide and the packing list, as pages to print.
+    void guide(Dossier dossier) {
+        var reference = dossier.kit().reference();
+        write("guide.html", GuidePage.html(dossier, reference, REVISION));
+        write("packing-list.html", GuidePage.box(dossier, reference, REVISION));
     }
 
     /// {@return the files written so far, as typed paths}

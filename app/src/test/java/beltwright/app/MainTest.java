@@ -16,7 +16,9 @@ class MainTest {
     @TempDir
     Path folder;
 
-    private static final String[] COMMANDS = {"demo", "kits", "check", "change", "draw", "import", "export", "serve"};
+    private static final String[] COMMANDS = {
+        "demo", "kits", "check", "change", "draw", "guide", "import", "export", "serve"
+    };
 
     static Stream<String> commands() {
         return Stream.of(COMMANDS);

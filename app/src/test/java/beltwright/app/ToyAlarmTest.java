@@ -36,6 +36,7 @@ class ToyAlarmTest {
         return DemoKits.ids();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("kits")
     void everyDimensionMovesSomething(String id) {

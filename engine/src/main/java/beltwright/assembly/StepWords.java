@@ -141,7 +141,7 @@ final class StepWords {
         }
         boolean plastic =
                 joint.of().stream().map(kit::seat).anyMatch(s -> material(kit, s.part()) == Material.Hatch.PLASTIC);
-        if (plastic && !joint.with().isEmpty()) {
+        if (plastic && joint.by() == Joint.Way.SCREWS) {
             cautions.add("No threadlocker on plastic: some plastics crack under it.");
         }
         return cautions;
