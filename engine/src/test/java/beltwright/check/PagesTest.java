@@ -14,8 +14,8 @@ class PagesTest {
     private static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
 
     /// A symbol as the sources of the checks name it; a trailing `_` is continued at run time.
-    private static final Pattern SYMBOL =
-            Pattern.compile("\\b(?:given|line|chain|plus|minus|direct)\\(\\s*(?:w,\\s*)?\"([\\p{L}\\p{N}_]+)\"\\s*[,+]");
+    private static final Pattern SYMBOL = Pattern.compile(
+            "\\b(?:given|line|chain|plus|minus|direct)\\(\\s*(?:w,\\s*)?\"([\\p{L}\\p{N}_]+)\"\\s*[,+]");
 
     private static String page(String name) throws IOException {
         return Files.readString(ROOT.resolve("docs").resolve(name));
@@ -24,8 +24,9 @@ class PagesTest {
     @Test
     void everyCheckIsInTheTheory() throws IOException {
         var theory = page("theory.md");
-        assertThat(Checks.ALL).extracting(Check::slug).allSatisfy(slug -> assertThat(theory)
-                .contains("`" + slug + "`"));
+        assertThat(Checks.ALL)
+                .extracting(Check::slug)
+                .allSatisfy(slug -> assertThat(theory).contains("`" + slug + "`"));
     }
 
     @Test
@@ -52,7 +53,9 @@ class PagesTest {
             }
         }
         symbols.removeIf(s -> s.endsWith("_min") || s.endsWith("_max"));
-        assertThat(symbols).hasSizeGreaterThan(100).allSatisfy(symbol -> assertThat(nomenclature)
-                .contains(symbol.endsWith("_") ? "`" + symbol : "`" + symbol + "`"));
+        assertThat(symbols)
+                .hasSizeGreaterThan(100)
+                .allSatisfy(symbol ->
+                        assertThat(nomenclature).contains(symbol.endsWith("_") ? "`" + symbol : "`" + symbol + "`"));
     }
 }
