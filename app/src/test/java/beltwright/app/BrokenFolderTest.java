@@ -31,7 +31,7 @@ class BrokenFolderTest {
         var seeded = seeded();
         assertThat(seeded).hasSize(12);
         var said = new TreeSet<String>();
-        for (var line : answer.err().lines().toList()) {
+        for (var line : answer.err().lines().filter(l -> l.contains(".yaml:")).toList()) {
             var parts = line.split(":", 4);
             said.add(Path.of(parts[0]).getFileName() + ":" + parts[1]);
             assertThat(line.split("; ")).as(line).hasSizeGreaterThanOrEqualTo(3);

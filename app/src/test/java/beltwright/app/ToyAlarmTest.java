@@ -51,7 +51,7 @@ class ToyAlarmTest {
         }
         var listed = new TreeSet<>(UNUSED.keySet());
         listed.retainAll(edits.stream().map(e -> e.document() + "." + e.path()).toList());
-        assertThat(edits).hasSizeGreaterThan(150);
+        assertThat(edits).hasSizeGreaterThan(100);
         assertThat(still).as("dimensions that move nothing").isEqualTo(listed);
     }
 
