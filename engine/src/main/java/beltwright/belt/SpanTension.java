@@ -4,7 +4,9 @@ package beltwright.belt;
 ///
 ///     T = 4·m′·L²·f²       f = √(T/m′)/(2·L)       F = 4·T·δ/L
 ///
-/// - Source: string formula and deflection method as in a belt maker's technical manual, worked example on its p. 44.
+/// - Source: the string formula as in a belt maker's technical manual, worked example on its p. 44. The deflection
+/// force
+///   is the statics of a taut string; that manual asks about a seventh more, a twentieth of the effective tension.
 /// - Valid: 100 to 1000 Hz; deflection up to a fiftieth of the span.
 /// - Neglects: bending stiffness of the belt, which makes a reading high, so the belt is looser than it sounds.
 public final class SpanTension {

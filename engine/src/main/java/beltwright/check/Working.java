@@ -27,7 +27,7 @@ public final class Working {
 
     /// Quotes a dimension: its text as typed, its limits ready as `symbol_min` and `symbol_max`.
     public Dimension given(String symbol, Dimension d) {
-        if (values.containsKey(symbol)) {
+        if (quotedBefore(symbol, d.nominal())) {
             return d;
         }
         keep(symbol, Range.of(d));
@@ -48,7 +48,7 @@ public final class Working {
 
     /// Quotes a number that is no dimension of a part: a required value, a table value, a count.
     public double given(String symbol, String what, double value, String unit, String source) {
-        if (!values.containsKey(symbol)) {
+        if (!quotedBefore(symbol, value)) {
             keep(symbol, Range.exact(value));
             lines.add(new Line(symbol, what, Numbers.significant(value, DIGITS), value, unit, source));
         }
@@ -57,7 +57,7 @@ public final class Working {
 
     /// Quotes a range that the layout worked out.
     public Range given(String symbol, String what, Range range, String source) {
-        if (!values.containsKey(symbol)) {
+        if (!quotedBefore(symbol, range.nominal())) {
             keep(symbol, range);
             lines.add(new Line(
                     symbol,
@@ -72,6 +72,15 @@ public final class Working {
             }
         }
         return range;
+    }
+
+    /// A symbol stands for one number in one working.
+    private boolean quotedBefore(String symbol, double value) {
+        var before = values.get(symbol);
+        if (before != null && Double.compare(before, value) != 0) {
+            throw new IllegalStateException("'" + symbol + "' stands for " + before + " already, not for " + value);
+        }
+        return before != null;
     }
 
     private void quote(String symbol, String what, double value, String source) {

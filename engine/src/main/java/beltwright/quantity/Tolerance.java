@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
 /// ISO 286 limits and fits: the deviations that `8 h6` and `22 N7` stand for.
 ///
 ///     shaft:  upper, lower = es, es − IT   (a to h)      ei + IT, ei   (k to r)
-///     hole:   lower, upper = EI, EI + IT   (A to H)      ES − IT, ES   (K to R),  ES = −ei + Δ,  Δ = ITn − ITn−1
+///     hole:   lower, upper = EI, EI + IT   (A to H)      ES − IT, ES   (K to R),  ES = −ei + Δ,  Δ = ITn − ITn−1 (0 to
+/// 3 mm)
 ///
 /// - Source: ISO 286-1/-2, transcribed; rows are checked against printed bearing-catalogue tables in the tests.
 /// - Valid: above 0 to 120 mm, grades 5 to 11, letters c to r (js included), K, M, N to IT8 and P, R to IT7 as holes.
@@ -74,7 +75,8 @@ public record Tolerance(double lower, double upper) {
         if (!deltaApplies || grade < 6) {
             throw refused(size, code);
         }
-        int top = -ei + width - it(size, grade - 1);
+        int delta = size <= 3 ? 0 : width - it(size, grade - 1);
+        int top = -ei + delta;
         return microns(top - width, top);
     }
 

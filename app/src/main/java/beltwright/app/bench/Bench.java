@@ -46,6 +46,10 @@ public final class Bench implements AutoCloseable {
     private final Workshop workshop;
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Javalin server;
+    private @Nullable Read read;
+
+    /// What was last read from the store, and the fingerprint it had then.
+    private record Read(String hash, Shelf shelf) {}
 
     private Bench(Workshop workshop, int port) {
         this.workshop = workshop;
@@ -91,6 +95,7 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/", this::first);
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
+        config.routes.get("/kits/{kit}/working", this::working);
         config.routes.post("/kits/{kit}/keep", this::keep);
         config.routes.get(
                 "/kits/{kit}/guide",
@@ -130,13 +135,24 @@ public final class Bench implements AutoCloseable {
         ctx.header("Cache-Control", "no-store");
     }
 
+    /// {@return everything kept, read anew when another command has changed it}
+    private synchronized Shelf shelf() {
+        var hash = workshop.store().contentHash();
+        var current = read;
+        if (current == null || !hash.equals(current.hash())) {
+            current = new Read(hash, workshop.shelf());
+            read = current;
+        }
+        return current.shelf();
+    }
+
     private static Draft draft(Context ctx) {
         return Draft.parse(ctx.pathParam("kit"), ctx.queryParams("set"));
     }
 
     private beltwright.dossier.Dossier dossier(Context ctx) {
         var draft = draft(ctx);
-        return Dossiers.of(draft.over(workshop.shelf()).kit(draft.kit()));
+        return Dossiers.of(draft.over(shelf()).kit(draft.kit()));
     }
 
     private static String revision(Context ctx) {
@@ -145,7 +161,7 @@ public final class Bench implements AutoCloseable {
 
     /// Opens the kit that fails first; a bench with nothing on it says what to do next.
     private void first(Context ctx) {
-        var links = links(workshop.shelf(), "");
+        var links = links(shelf(), "");
         if (links.isEmpty()) {
             page(
                     ctx,
@@ -163,9 +179,10 @@ public final class Bench implements AutoCloseable {
     }
 
     private void show(Context ctx, Draft draft, @Nullable String seat, Sheet.@Nullable Refused refused) {
-        var kept = workshop.shelf();
+        var kept = shelf();
         kept.draft(draft.kit());
-        var sheet = new Sheet(kept, draft, links(kept, draft.kit()), seat, refused);
+        boolean brief = ctx.header("X-Bench") != null;
+        var sheet = new Sheet(kept, draft, links(kept, draft.kit()), seat, refused, brief);
         render(ctx, "bench/sheet.jte", Map.of("sheet", sheet));
     }
 
@@ -178,7 +195,7 @@ public final class Bench implements AutoCloseable {
         var seat = ctx.queryParam("seat");
         try {
             var edit = Edit.parse(field + "=" + value);
-            var kept = workshop.shelf();
+            var kept = shelf();
             var next = changes(kept, edit) ? draft.with(edit) : draft.without(edit);
             next.over(kept).kit(draft.kit());
             ctx.redirect(seat == null ? next.address("") : next.at(seat), io.javalin.http.HttpStatus.SEE_OTHER);
@@ -190,6 +207,29 @@ public final class Bench implements AutoCloseable {
                     seat,
                     new Sheet.Refused(field, value, r.wrong() + "; allowed: " + r.allowed() + "; " + r.mend()));
         }
+    }
+
+    /// The working of one finding or first number, for a rung that is opened after a change.
+    private void working(Context ctx) {
+        var key = Objects.requireNonNullElse(ctx.queryParam("of"), "");
+        var dossier = dossier(ctx);
+        var finding =
+                dossier.findings().stream().filter(f -> f.key().equals(key)).findFirst();
+        if (finding.isPresent()) {
+            render(ctx, "bench/finding.jte", Map.of("f", finding.get()));
+            return;
+        }
+        var number = dossier.numbers().stream().filter(n -> n.key().equals(key)).findFirst();
+        render(
+                ctx,
+                "bench/number.jte",
+                Map.of(
+                        "n",
+                        number.orElseThrow(() -> new Refusal(
+                                "of",
+                                "no finding or number has the key '" + key + "'",
+                                "a key of this kit, as its JSON lists them",
+                                "reload the page"))));
     }
 
     private static boolean changes(Shelf kept, Edit edit) {
@@ -250,7 +290,7 @@ public final class Bench implements AutoCloseable {
     }
 
     private void page(Context ctx, String says, String next) {
-        var shelf = workshop.shelf();
+        var shelf = shelf();
         render(ctx, "bench/note.jte", Map.of("says", says, "next", next, "kits", links(shelf, "")));
     }
 

@@ -30,6 +30,7 @@ public final class Sheet {
     private final List<KitLink> kits;
     private final String seat;
     private final @Nullable Refused refused;
+    private final boolean brief;
 
     /// A value that was typed and refused: where, what, and why, so that nothing typed is lost.
     public record Refused(String field, String value, String why) {}
@@ -65,7 +66,14 @@ public final class Sheet {
     /// A first number with its value for each side.
     public record NumberRow(String name, String symbol, String unit, Map<String, FirstNumber> sides, String habit) {}
 
-    Sheet(Shelf kept, Draft draft, List<KitLink> kits, @Nullable String seat, @Nullable Refused refused) {
+    Sheet(
+            Shelf kept,
+            Draft draft,
+            List<KitLink> kits,
+            @Nullable String seat,
+            @Nullable Refused refused,
+            boolean brief) {
+        this.brief = brief;
         this.shelf = draft.over(kept);
         this.draft = draft;
         this.dossier = Dossiers.of(shelf.kit(draft.kit()));
@@ -145,6 +153,18 @@ public final class Sheet {
     /// {@return the rung that is chosen when the page opens: the weakest}
     public String chosen() {
         return dossier.findings().getFirst().key();
+    }
+
+    /// {@return whether workings are left out, to be fetched when they are opened}
+    public boolean brief() {
+        return brief;
+    }
+
+    /// {@return where the working of a finding or number is fetched from}
+    public String workingAddress(String key) {
+        var address = draft.address("/working");
+        return address + (address.indexOf('?') < 0 ? '?' : '&') + "of="
+                + java.net.URLEncoder.encode(key, java.nio.charset.StandardCharsets.UTF_8);
     }
 
     public List<Rung> rungs() {

@@ -125,7 +125,7 @@ async function go(address, push, sent) {
   const before = readings();
   document.body.classList.add("busy");
   try {
-    const response = await fetch(address, { headers: { Accept: "text/html" } });
+    const response = await fetch(address, { headers: { Accept: "text/html", "X-Bench": "brief" } });
     const next = new DOMParser().parseFromString(await response.text(), "text/html");
     if (turn !== running) return;
     if (!next.getElementById("sheet")) {
@@ -186,7 +186,17 @@ document.addEventListener("click", (event) => {
 
 addEventListener("popstate", () => go(location.href, false));
 
+// After a change workings come one by one, when they are opened.
+async function fill(opened) {
+  const response = await fetch(opened.dataset.fetch, { headers: { Accept: "text/html" } });
+  const next = new DOMParser().parseFromString(await response.text(), "text/html");
+  opened.replaceChildren(...next.body.childNodes);
+  delete opened.dataset.fetch;
+}
+
 document.addEventListener("toggle", (event) => {
+  const opened = event.target.open && event.target.querySelector?.(":scope > .opened[data-fetch]");
+  if (opened) fill(opened);
   const rung = event.target.closest?.(".rung");
   if (rung && event.target.open) {
     chosen = rung.dataset.finding;
