@@ -19,6 +19,7 @@ public final class Working {
     private static final Set<String> FUNCTIONS =
             Set.of("asin", "acos", "atan", "sin", "cos", "tan", "min", "max", "abs", "floor", "π");
     private static final int DIGITS = 9;
+    private static final double ROUNDING = 1e-9;
 
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, Double> values = new HashMap<>();
@@ -74,10 +75,10 @@ public final class Working {
         return range;
     }
 
-    /// A symbol stands for one number in one working.
+    /// A symbol stands for one number in one working; sums taken in another order may differ in the last bits.
     private boolean quotedBefore(String symbol, double value) {
         var before = values.get(symbol);
-        if (before != null && Double.compare(before, value) != 0) {
+        if (before != null && Math.abs(before - value) > ROUNDING) {
             throw new IllegalStateException("'" + symbol + "' stands for " + before + " already, not for " + value);
         }
         return before != null;
