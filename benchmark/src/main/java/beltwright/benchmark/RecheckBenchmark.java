@@ -33,9 +33,9 @@ import org.openjdk.jmh.infra.Blackhole;
 /// in the same run is `readYaml`: reading the same kit's text once with the YAML library alone.
 @State(Scope.Thread)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 2)
-@Measurement(iterations = 5, time = 2)
-@Fork(1)
+@Warmup(iterations = 6, time = 3)
+@Measurement(iterations = 5, time = 3)
+@Fork(value = 1, jvmArgsAppend = "-XX:+UseSerialGC") // as the launcher runs it
 public class RecheckBenchmark {
     @Param("steep-street")
     public String kitId = "steep-street";

@@ -30,12 +30,11 @@ final class BeltChecks {
     }
 
     /// Pitch and profile of belt and both pulleys are one.
-    static final class Matches extends Check {
+    static final class Matches extends YesNo {
         Matches() {
             super(
                     "belt-profile",
                     "Belt and pulleys of one profile",
-                    "",
                     Scope.DRIVE,
                     "ISO 13050; ISO 17396",
                     Role.BELT,
@@ -44,27 +43,25 @@ final class BeltChecks {
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
+        boolean met(Subject s) {
             var belt = s.drive().belt().profile();
-            out.answer(belt == s.drive().drivePulley().rim().profile()
-                    && belt == s.drive().wheelPulley().rim().profile());
+            return belt == s.drive().drivePulley().rim().profile()
+                    && belt == s.drive().wheelPulley().rim().profile();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
+        String asked(Subject s) {
+            return "all three of one profile";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
             var belt = s.drive().belt().profile();
             var drive = s.drive().drivePulley().rim().profile();
             var wheel = s.drive().wheelPulley().rim().profile();
             w.given("p", "pitch of the belt, " + belt, belt.pitchMm(), "mm", belt.standard());
             w.given("p1", "pitch of the drive pulley, " + drive, drive.pitchMm(), "mm", drive.standard());
             w.given("p2", "pitch of the wheel pulley, " + wheel, wheel.pitchMm(), "mm", wheel.standard());
-            double same = w.given(
-                    "same",
-                    "all three of one profile (1 yes, 0 no)",
-                    belt == drive && belt == wheel ? 1 : 0,
-                    "",
-                    "compared");
-            out.set(1, Range.exact(same));
         }
 
         @Override
@@ -288,63 +285,43 @@ final class BeltChecks {
     }
 
     /// Whole teeth in mesh on the drive pulley.
-    static final class Mesh extends Check {
-        private static final double WANTED = 6;
-        private static final double LEAST = 5;
-
+    static final class Mesh extends WholeTeeth {
         Mesh() {
             super(
                     "teeth-in-mesh",
                     "Teeth in mesh",
-                    "teeth",
-                    Scope.DRIVE,
-                    "six whole teeth for the full rating, a belt maker's technical manual, table 11; rounded down, never up",
+                    6,
+                    5,
+                    "six whole teeth for the full rating, a belt maker's technical manual, table 11; rounded down,"
+                            + " never up",
                     Role.DRIVE_PULLEY,
                     Role.BELT);
         }
 
-        static double whole(double teethInMesh) {
-            return Math.floor(teethInMesh);
+        @Override
+        double teeth(Subject s) {
+            return Math.floor(s.at().teethInMesh());
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.set(WANTED, Range.exact(whole(s.at().teethInMesh())));
-        }
-
-        @Override
-        public void explain(Subject s, Working w, Reading out) {
+        void write(Subject s, Working w) {
             Closure.centreDistance(s.drive(), s.at(), w);
-            double phi = LayoutSolver.pitchLine(s.drive())
-                    .spanAngleRad(s.at().centreDistanceMm().nominal());
-            double wrap = LayoutSolver.pitchLine(s.drive())
-                    .driveWrapRad(s.at().centreDistanceMm().nominal());
+            double centre = s.at().centreDistanceMm().nominal();
+            var line = LayoutSolver.pitchLine(s.drive());
             if (!s.at().closed()) {
                 w.given("C", "no centre distance: the belt is too short", Double.NaN, "mm", "layout");
             }
-            w.line("φ", "asin((D − d)/(2·C))", phi, "rad", "angle between span and centre line");
-            w.line("wrap", "π − 2·φ", wrap, "rad", "on the drive pulley");
-            double teeth = w.line(
-                    "z_mesh",
-                    "z1·wrap/(2·π)",
-                    PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrap),
-                    "teeth",
-                    "exact arc");
-            double whole = w.line("z_whole", "floor(z_mesh)", whole(teeth), "teeth", "whole teeth count");
-            out.set(
-                    w.given("z_wanted", "whole teeth for the full rating", WANTED, "teeth", source()),
-                    Range.exact(whole));
-        }
-
-        @Override
-        public Verdict verdict(Subject s, Reading r) {
-            var strict = r.verdict();
-            return strict == Verdict.FAILS && r.capacity() >= LEAST ? Verdict.MARGINAL : strict;
+            w.line("φ", "asin((D − d)/(2·C))", line.spanAngleRad(centre), "rad", "angle between span and centre line");
+            double wrap = w.line("wrap", "π − 2·φ", line.driveWrapRad(centre), "rad", "on the drive pulley");
+            int teeth = s.drive().drivePulley().rim().teeth();
+            w.line("z_mesh", "z1·wrap/(2·π)", PitchLine.teethInMesh(teeth, wrap), "teeth", "exact arc");
+            w.line("z_whole", "floor(z_mesh)", teeth(s), "teeth", "whole teeth count");
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return Numbers.fixed(r.capacity(), 0) + " whole (" + Numbers.fixed(s.at().teethInMesh(), 2) + "); 6 wanted";
+            return Numbers.fixed(r.capacity(), 0) + " whole (" + Numbers.fixed(s.at().teethInMesh(), 2) + "); "
+                    + ofWanted(r);
         }
 
         @Override
@@ -372,52 +349,45 @@ final class BeltChecks {
     }
 
     /// Small pulleys bend the belt hard and load each tooth more.
-    static final class SmallPulley extends Check {
-        private static final double WANTED = 15;
-        private static final double LEAST = 12;
-
+    static final class SmallPulley extends WholeTeeth {
         SmallPulley() {
             super(
                     "small-pulley",
                     "Teeth of the smaller pulley",
-                    "teeth",
-                    Scope.DRIVE,
+                    15,
+                    12,
                     "least 12 teeth at 5 mm pitch, ISO 13050 (transcribed); 15 for a board, common practice, no source",
                     Role.DRIVE_PULLEY);
         }
 
-        static double smaller(int a, int b) {
-            return Math.min(a, b);
+        @Override
+        double teeth(Subject s) {
+            return Math.min(
+                    s.drive().drivePulley().rim().teeth(),
+                    s.drive().wheelPulley().rim().teeth());
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.set(
-                    WANTED,
-                    Range.exact(smaller(
-                            s.drive().drivePulley().rim().teeth(),
-                            s.drive().wheelPulley().rim().teeth())));
-        }
-
-        @Override
-        public void explain(Subject s, Working w, Reading out) {
-            int a = s.drive().drivePulley().rim().teeth();
-            int b = s.drive().wheelPulley().rim().teeth();
-            w.given("z1", s.drive().drivePulley().id() + ".rim.teeth", a, "", "count");
-            w.given("z2", s.drive().wheelPulley().id() + ".rim.teeth", b, "", "count");
-            double small = w.line("z_small", "min(z1, z2)", smaller(a, b), "teeth", "the smaller");
-            out.set(w.given("z_wanted", "teeth wanted", WANTED, "teeth", source()), Range.exact(small));
-        }
-
-        @Override
-        public Verdict verdict(Subject s, Reading r) {
-            var strict = r.verdict();
-            return strict == Verdict.FAILS && r.capacity() >= LEAST ? Verdict.MARGINAL : strict;
+        void write(Subject s, Working w) {
+            var drive = s.drive();
+            w.given(
+                    "z1",
+                    drive.drivePulley().id() + ".rim.teeth",
+                    drive.drivePulley().rim().teeth(),
+                    "",
+                    "count");
+            w.given(
+                    "z2",
+                    drive.wheelPulley().id() + ".rim.teeth",
+                    drive.wheelPulley().rim().teeth(),
+                    "",
+                    "count");
+            w.line("z_small", "min(z1, z2)", teeth(s), "teeth", "the smaller");
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return Numbers.fixed(r.capacity(), 0) + " teeth; 15 wanted, 12 at least";
+            return Numbers.fixed(r.capacity(), 0) + " teeth; " + ofWanted(r) + ", 12 at least";
         }
 
         @Override

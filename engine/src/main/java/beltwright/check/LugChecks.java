@@ -19,9 +19,9 @@ final class LugChecks {
     }
 
     /// Every lug finds an opening.
-    static final class Count extends Check {
+    static final class Count extends YesNo {
         Count() {
-            super("lug-count", "Every lug has an opening", "", Scope.DRIVE, "count", Role.WHEEL_PULLEY, Role.WHEEL);
+            super("lug-count", "Every lug has an opening", Scope.DRIVE, "count", Role.WHEEL_PULLEY, Role.WHEEL);
         }
 
         static boolean meet(int lugs, int openings) {
@@ -29,24 +29,30 @@ final class LugChecks {
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(meet(s.drive().wheelPulley().lugs(), s.end().wheel().openings()));
+        boolean met(Subject s) {
+            int lugs = s.drive().wheelPulley().lugs();
+            return lugs > 0 && s.end().wheel().openings() % lugs == 0;
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            int lugs = s.drive().wheelPulley().lugs();
-            int openings = s.end().wheel().openings();
-            w.given("n_lugs", s.drive().wheelPulley().id() + ".lugs", lugs, "", "count");
-            w.given("n_openings", s.end().wheel().id() + ".openings", openings, "", "count");
-            out.set(
-                    1,
-                    Range.exact(w.given(
-                            "meet",
-                            "openings are a multiple of lugs (1 yes, 0 no)",
-                            meet(lugs, openings) ? 1 : 0,
-                            "",
-                            "counted")));
+        String asked(Subject s) {
+            return "openings are a multiple of lugs";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            w.given(
+                    "n_lugs",
+                    s.drive().wheelPulley().id() + ".lugs",
+                    s.drive().wheelPulley().lugs(),
+                    "",
+                    "count");
+            w.given(
+                    "n_openings",
+                    s.end().wheel().id() + ".openings",
+                    s.end().wheel().openings(),
+                    "",
+                    "count");
         }
 
         @Override

@@ -94,9 +94,9 @@ final class MountChecks {
     }
 
     /// Every slot meets a hole.
-    static final class HoleCount extends Check {
+    static final class HoleCount extends YesNo {
         HoleCount() {
-            super("bolt-count", "Every slot has a motor hole", "", Scope.DRIVE, "count", Role.MOTOR, Role.MOUNT);
+            super("bolt-count", "Every slot has a motor hole", Scope.DRIVE, "count", Role.MOTOR, Role.MOUNT);
         }
 
         static boolean meet(int holes, int slots) {
@@ -104,12 +104,17 @@ final class MountChecks {
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(meet(s.drive().motor().boltHoles(), s.drive().mount().slots()));
+        boolean met(Subject s) {
+            return s.drive().motor().boltHoles() % s.drive().mount().slots() == 0;
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
+        String asked(Subject s) {
+            return "holes are a multiple of slots";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
             w.given(
                     "n_holes",
                     s.drive().motor().id() + ".boltHoles",
@@ -122,18 +127,6 @@ final class MountChecks {
                     s.drive().mount().slots(),
                     "",
                     "count");
-            out.set(
-                    1,
-                    Range.exact(w.given(
-                            "meet",
-                            "holes are a multiple of slots (1 yes, 0 no)",
-                            meet(
-                                            s.drive().motor().boltHoles(),
-                                            s.drive().mount().slots())
-                                    ? 1
-                                    : 0,
-                            "",
-                            "counted")));
         }
 
         @Override
@@ -221,34 +214,20 @@ final class MountChecks {
     }
 
     /// A round clamp for a round hanger, a rectangular one for a rectangular.
-    static final class ClampForm extends Check {
+    static final class ClampForm extends YesNo {
         ClampForm() {
-            super(
-                    "clamp-form",
-                    "Clamp and hanger of one section",
-                    "",
-                    Scope.DRIVE,
-                    "compared",
-                    Role.MOUNT,
-                    Role.HANGER);
+            super("clamp-form", "Clamp and hanger of one section", Scope.DRIVE, "compared", Role.MOUNT, Role.HANGER);
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(s.drive().mount().clampSection() == s.kit().hanger().section());
+        boolean met(Subject s) {
+            return s.drive().mount().clampSection() == s.kit().hanger().section();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            out.set(
-                    1,
-                    Range.exact(w.given(
-                            "same",
-                            s.drive().mount().clampSection() + " clamp on a "
-                                    + s.kit().hanger().section() + " hanger (1 the same, 0 not)",
-                            s.drive().mount().clampSection() == s.kit().hanger().section() ? 1 : 0,
-                            "",
-                            "compared")));
+        String asked(Subject s) {
+            return s.drive().mount().clampSection() + " clamp on a "
+                    + s.kit().hanger().section() + " hanger";
         }
 
         @Override

@@ -148,14 +148,13 @@ final class ScrewChecks {
     }
 
     /// Screw and hole have one thread.
-    static final class Threads extends Check {
+    static final class Threads extends YesNo {
         private final Place place;
 
         Threads(Place place) {
             super(
                     place.slug + "-thread",
                     "Thread of the " + place.words,
-                    "",
                     Scope.DRIVE,
                     "ISO 261",
                     place.seat,
@@ -164,13 +163,13 @@ final class ScrewChecks {
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(place.screw(s.drive()).thread() == place.thread(s.drive()));
+        boolean met(Subject s) {
+            return place.screw(s.drive()).thread() == place.thread(s.drive());
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            out.set(1, Range.exact(same(w, place.screw(s.drive()).thread(), place.thread(s.drive()))));
+        String asked(Subject s) {
+            return place.screw(s.drive()).thread() + " in " + place.thread(s.drive());
         }
 
         @Override
@@ -182,10 +181,6 @@ final class ScrewChecks {
         public String remedy(Subject s, Reading r) {
             return place.thread(s.drive()) + " screws";
         }
-    }
-
-    static double same(Working w, Thread screw, Thread hole) {
-        return w.given("same", screw + " in " + hole + " (1 the same, 0 not)", screw == hole ? 1 : 0, "", "compared");
     }
 
     /// Enough thread is engaged that it does not strip at the highest hand-tightened preload.
@@ -343,12 +338,11 @@ final class ScrewChecks {
     }
 
     /// Set screws fit the holes of the drive pulley.
-    static final class SetScrewThread extends Check {
+    static final class SetScrewThread extends YesNo {
         SetScrewThread() {
             super(
                     "set-screw-thread",
                     "Thread of the set screws",
-                    "",
                     Scope.DRIVE,
                     "ISO 261",
                     Role.SET_SCREWS,
@@ -356,18 +350,14 @@ final class ScrewChecks {
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(s.drive().setScrew().thread() == s.drive().drivePulley().setScrewThread());
+        boolean met(Subject s) {
+            return s.drive().setScrew().thread() == s.drive().drivePulley().setScrewThread();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            out.set(
-                    1,
-                    Range.exact(same(
-                            w,
-                            s.drive().setScrew().thread(),
-                            s.drive().drivePulley().setScrewThread())));
+        String asked(Subject s) {
+            return s.drive().setScrew().thread() + " in "
+                    + s.drive().drivePulley().setScrewThread();
         }
 
         @Override
@@ -383,21 +373,19 @@ final class ScrewChecks {
     }
 
     /// The nut fits the axle.
-    static final class NutThread extends Check {
+    static final class NutThread extends YesNo {
         NutThread() {
-            super("nut-thread", "Thread of the axle nut", "", Scope.END, "ISO 261", Role.AXLE_NUT, Role.HANGER);
+            super("nut-thread", "Thread of the axle nut", Scope.END, "ISO 261", Role.AXLE_NUT, Role.HANGER);
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.answer(s.end().nut().thread() == s.kit().hanger().axleThread());
+        boolean met(Subject s) {
+            return s.end().nut().thread() == s.kit().hanger().axleThread();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            out.set(
-                    1,
-                    Range.exact(same(w, s.end().nut().thread(), s.kit().hanger().axleThread())));
+        String asked(Subject s) {
+            return s.end().nut().thread() + " on " + s.kit().hanger().axleThread();
         }
 
         @Override

@@ -10,12 +10,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /// The working of one answer, line by line. A formula is written with symbols; the numbers put in are taken from the
 /// lines above, so what is printed is what was used.
 public final class Working {
-    private static final Pattern WORD = Pattern.compile("[A-Za-zα-ωΑ-Ω][A-Za-zα-ωΑ-Ω0-9_]*");
     private static final Set<String> FUNCTIONS =
             Set.of("asin", "acos", "atan", "sin", "cos", "tan", "min", "max", "abs", "floor", "π");
     private static final int DIGITS = 9;
@@ -129,18 +127,40 @@ public final class Working {
     }
 
     private String putIn(String formula) {
-        return WORD.matcher(formula).replaceAll(m -> {
-            var word = m.group();
-            if (FUNCTIONS.contains(word)) {
-                return word;
+        var text = new StringBuilder(formula.length() * 2);
+        int at = 0;
+        while (at < formula.length()) {
+            int end = at;
+            while (end < formula.length() && inWord(formula.charAt(end), end > at)) {
+                end++;
             }
-            var value = values.get(word);
-            if (value == null) {
-                throw new IllegalStateException("the working uses '" + word + "' before it stands in a line");
+            if (end == at) {
+                text.append(formula.charAt(at++));
+            } else {
+                text.append(number(formula.substring(at, end)));
+                at = end;
             }
-            var text = Numbers.significant(value, DIGITS);
-            return text.startsWith("−") ? "(" + text + ")" : text;
-        });
+        }
+        return text.toString();
+    }
+
+    private static boolean inWord(char c, boolean begun) {
+        return c >= 'A' && c <= 'Z'
+                || c >= 'a' && c <= 'z'
+                || c >= 'Α' && c <= 'ω'
+                || begun && (c == '_' || c >= '0' && c <= '9');
+    }
+
+    private String number(String word) {
+        if (FUNCTIONS.contains(word)) {
+            return word;
+        }
+        var value = values.get(word);
+        if (value == null) {
+            throw new IllegalStateException("the working uses '" + word + "' before it stands in a line");
+        }
+        var text = Numbers.significant(value, DIGITS);
+        return text.startsWith("−") ? "(" + text + ")" : text;
     }
 
     boolean has(String symbol) {

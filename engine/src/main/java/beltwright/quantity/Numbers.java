@@ -21,7 +21,7 @@ public final class Numbers {
         if (value == 0) {
             return "0";
         }
-        return signed(new BigDecimal(value)
+        return signed(BigDecimal.valueOf(value)
                 .round(new MathContext(digits, RoundingMode.HALF_EVEN))
                 .stripTrailingZeros());
     }
@@ -31,7 +31,7 @@ public final class Numbers {
         if (!Double.isFinite(value)) {
             return significant(value, decimals);
         }
-        var rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        var rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
         return signed(rounded.signum() == 0 ? rounded.abs() : rounded);
     }
 
