@@ -82,7 +82,12 @@ class PackageOrderTest {
         noClasses()
                 .should()
                 .dependOnClassesThat()
-                .belongToAnyOf(java.lang.Thread.class, java.util.Timer.class, java.lang.ProcessBuilder.class)
+                .belongToAnyOf(
+                        Thread.class,
+                        ProcessBuilder.class,
+                        java.util.Timer.class,
+                        java.util.Date.class,
+                        java.util.Calendar.class)
                 .orShould()
                 .callMethod(System.class, "currentTimeMillis")
                 .orShould()
