@@ -135,7 +135,8 @@ public final class FirstNumbers {
 
     private void tension(double pullDriving, double pullBraking) {
         var habit =
-                "0.55 of the worst belt pull: habit, no published rule for tooth jump; the workshop's own jump tests come first";
+                "0.55 of the worst belt pull, as a belt maker's technical manual asks; that no tooth jumps is habit, without"
+                        + " a published rule: the workshop's own jump tests come first";
         var w = new Working();
         driving(w);
         double worst = worst(w, pullDriving, pullBraking);
@@ -144,7 +145,7 @@ public final class FirstNumbers {
                 "static tension as a share of the worst pull",
                 SpanTension.STATIC_SHARE,
                 "",
-                "common practice, no source");
+                "a belt maker's technical manual, p. 44: half of 1.1 times the effective force");
         double start = w.line("Ti", "share·Te_worst", SpanTension.startN(worst), "N", "tension of each span at rest");
         add("tension", "Tension to start with", "Ti", start, "N", habit, w);
 
