@@ -308,9 +308,6 @@ final class BeltChecks {
             Closure.centreDistance(s.drive(), s.at(), w);
             double centre = s.at().centreDistanceMm().nominal();
             var line = LayoutSolver.pitchLine(s.drive());
-            if (!s.at().closed()) {
-                w.given("C", "no centre distance: the belt is too short", Double.NaN, "mm", "layout");
-            }
             w.line("φ", "asin((D − d)/(2·C))", line.spanAngleRad(centre), "rad", "angle between span and centre line");
             double wrap = w.line("wrap", "π − 2·φ", line.driveWrapRad(centre), "rad", "on the drive pulley");
             int teeth = s.drive().drivePulley().rim().teeth();

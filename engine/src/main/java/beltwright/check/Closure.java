@@ -55,6 +55,7 @@ final class Closure {
                     Math.PI * Math.max(pitchLine.driveMm(), pitchLine.drivenMm()),
                     "mm",
                     "shorter than this does not go around");
+            w.given("C", "no centre distance: the belt does not go around", Double.NaN, "mm", "layout");
             return;
         }
         w.given(

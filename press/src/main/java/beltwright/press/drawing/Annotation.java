@@ -4,6 +4,7 @@ import beltwright.layout.DrawnDimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /// Finds a place for every dimension and word of a view, so that no two texts overlap.
 ///
@@ -20,6 +21,7 @@ final class Annotation {
     private static final double DOT = 0.5; // radius of the dot that ends a leader on a surface (mm)
 
     private static final double REACH = 90; // how far from the drawing anything is placed
+    private static final double FARTHEST = 200; // where the search for a free place ends (mm on the sheet)
 
     private final double scale;
     private final InkGrid ink;
@@ -224,17 +226,18 @@ final class Annotation {
     void callouts(List<Callout> callouts) {
         for (var c : callouts) {
             if (c.at().finite()) {
-                keep(c, best(c));
+                best(c).ifPresent(text -> keep(c, text));
             }
         }
     }
 
-    private Entity.Text best(Callout c) {
+    /// {@return where a name finds room; empty where a drawing is so full or so odd that it finds none}
+    private Optional<Entity.Text> best(Callout c) {
         var at = c.at().times(scale);
         double width = Lettering.widthMm(c.words(), SMALL, false);
         Point best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double away = 5; best == null || away < Math.min(least, REACH); away += 2.5) {
+        for (double away = 5; away < (best == null ? FARTHEST : Math.min(least, REACH)); away += 2.5) {
             for (int i = 0; i < 24; i++) {
                 var foot = at.plus(Point.polar(away, (i + 0.5) * Math.PI / 12));
                 double cost = away + cost(room(at, foot, width), at, foot, least - away);
@@ -244,15 +247,18 @@ final class Annotation {
                 }
             }
         }
+        if (best == null) {
+            return Optional.empty();
+        }
         boolean leftward = best.x() < at.x();
-        return new Entity.Text(
+        return Optional.of(new Entity.Text(
                 best.plus(new Point(leftward ? -BESIDE : BESIDE, -SMALL / 3)).times(1 / scale),
                 c.words(),
                 SMALL,
                 leftward ? Entity.Text.Anchor.END : Entity.Text.Anchor.START,
                 0,
                 false,
-                c.tag());
+                c.tag()));
     }
 
     /// What a word covers beside the foot of its leader.
