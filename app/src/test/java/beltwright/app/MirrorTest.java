@@ -59,15 +59,12 @@ class MirrorTest {
     }
 
     private static String told(DrawnDimension d, int mirror) {
-        return d.name() + "." + d.side() + " " + d.fromX() + " " + mirror * d.fromY() + " " + d.toX() + " "
-                + mirror * d.toY();
+        return d.name() + "." + d.side() + " "
+                + List.of(d.fromX(), mirror * d.fromY() + 0.0, d.toX(), mirror * d.toY() + 0.0);
     }
 
     private static String swapped(String text) {
-        return text.replace(".left", ".#")
-                .replace(".right", ".left")
-                .replace(".#", ".right")
-                .replace("-0.0", "0.0");
+        return text.replace(".left", ".#").replace(".right", ".left").replace(".#", ".right");
     }
 
     private static Dossier dossier(KitDraft draft) {
