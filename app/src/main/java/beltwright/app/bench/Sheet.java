@@ -287,7 +287,7 @@ public final class Sheet {
             rows.add(new FieldRow(
                     field,
                     label(f.path()),
-                    f.meaning(),
+                    f.meaning().equalsIgnoreCase(label(f.path())) ? "" : f.meaning(),
                     f.unit(),
                     f.text(),
                     f.source(),

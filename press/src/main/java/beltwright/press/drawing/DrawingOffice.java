@@ -47,7 +47,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         return sheet(
                 "side-" + side,
                 "Side view, " + side + " drive",
-                "seen from outside, wheel off, hanger cut at the mount",
+                layout(side).closed()
+                        ? "seen from outside, wheel off, hanger cut at the mount"
+                        : "the belt does not go around: the motor is drawn in the middle of its slot",
                 facing(sketch.entities(), side),
                 wanted(DrawnDimension.View.SIDE, Optional.of(side)),
                 sideWords(side),
