@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /// What was acknowledged survives a kill, and nothing is half saved.
 class KillTest {
-    private static final int KILLS = 12;
+    private static final int KILLS = 8;
 
     @TempDir
     Path folder;
@@ -64,7 +64,7 @@ class KillTest {
                             String.valueOf(acknowledged + 1))
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
-            int until = acknowledged + 1 + random.nextInt(40);
+            int until = acknowledged + 1 + random.nextInt(25);
             try (var said =
                     new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
                 for (var line = said.readLine(); line != null; line = said.readLine()) {

@@ -115,7 +115,7 @@ public final class Store {
 
     /// Saves all of these, or none. A document with an id that is kept already takes the other's place.
     public void save(Collection<? extends Document> documents) {
-        change(before -> List.copyOf(documents));
+        transaction(connection -> List.copyOf(documents));
     }
 
     /// Looks at what is kept and saves what follows from it, with nobody changing anything in between. What is not
@@ -123,10 +123,19 @@ public final class Store {
     ///
     /// @return what was saved
     public List<Document> change(Function<SortedMap<String, Document>, List<Document>> follows) {
+        return transaction(connection -> follows.apply(documents(rows(connection))));
+    }
+
+    /// What is to be saved, found out while nobody else can change anything.
+    private interface ToSave {
+        List<Document> in(Connection connection) throws SQLException;
+    }
+
+    private List<Document> transaction(ToSave toSave) {
         try (var connection = source.getConnection()) {
             connection.setTransactionIsolation(Connection.TRANSACTION_SERIALIZABLE);
             connection.setAutoCommit(false);
-            var documents = follows.apply(documents(rows(connection)));
+            var documents = toSave.in(connection);
             save(connection, documents);
             connection.commit();
             return documents;
