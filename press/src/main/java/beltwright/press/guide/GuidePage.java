@@ -16,6 +16,8 @@ import gg.jte.output.StringOutput;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +56,26 @@ public final class GuidePage {
     }
 
     public String style() {
-        return "\n" + SvgWriter.style() + resource("/beltwright/press/guide.css");
+        return "\n" + SvgWriter.style() + resource("/beltwright/press/guide.css") + foot();
+    }
+
+    /// Every printed page says which kit and revision it belongs to, so that no page of another one is mixed in.
+    private String foot() {
+        var words = name() + " · " + dossier.kit().id() + " · " + revision + (invented() ? " · invented example" : "");
+        return "@page { @bottom-left { content: \"" + quoted(words) + "\"; } }\n";
+    }
+
+    /// {@return the words inside a string of a style sheet: whatever is not plain is written by its number}
+    private static String quoted(String words) {
+        var out = new StringBuilder();
+        words.codePoints().forEach(c -> {
+            if (Character.isLetterOrDigit(c) || " ,.-·".indexOf(c) >= 0) {
+                out.appendCodePoint(c);
+            } else {
+                out.append('\\').append(Integer.toHexString(c)).append(' ');
+            }
+        });
+        return out.toString();
     }
 
     public Dossier dossier() {
@@ -117,6 +138,26 @@ public final class GuidePage {
         return office.step(step)
                 .map(d -> SvgWriter.inline(d, "step-" + step.number()))
                 .orElse("");
+    }
+
+    /// Why a step comes after earlier ones, each reason once.
+    public record Reason(String why, List<Earlier> earlier) {}
+
+    /// A step that was made before, by its number and the joint it makes.
+    public record Earlier(int number, String joint) {}
+
+    public List<Reason> after(Step step) {
+        var reasons = new LinkedHashMap<String, List<Earlier>>();
+        for (var earlier : dossier.steps()) {
+            var said = earlier.joint() + ": ";
+            step.after().stream()
+                    .filter(a -> !earlier.joint().isEmpty() && a.startsWith(said))
+                    .forEach(a -> reasons.computeIfAbsent(a.substring(said.length()), why -> new ArrayList<>())
+                            .add(new Earlier(earlier.number(), earlier.joint())));
+        }
+        return reasons.entrySet().stream()
+                .map(e -> new Reason(e.getKey(), e.getValue()))
+                .toList();
     }
 
     public List<Tally> tallies() {
