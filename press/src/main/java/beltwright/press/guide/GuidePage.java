@@ -16,8 +16,7 @@ import gg.jte.output.StringOutput;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -140,24 +139,26 @@ public final class GuidePage {
                 .orElse("");
     }
 
-    /// Why a step comes after earlier ones, each reason once.
-    public record Reason(String why, List<Earlier> earlier) {}
+    /// Why a step comes after an earlier one.
+    ///
+    /// @param number of the earlier step
+    /// @param says the joint it makes, and the reason, as the dossier tells it
+    public record Reason(int number, String says) {}
 
-    /// A step that was made before, by its number and the joint it makes.
-    public record Earlier(int number, String joint) {}
-
+    /// {@return why this step comes after earlier ones, in the order of those}
     public List<Reason> after(Step step) {
-        var reasons = new LinkedHashMap<String, List<Earlier>>();
-        for (var earlier : dossier.steps()) {
-            var said = earlier.joint() + ": ";
-            step.after().stream()
-                    .filter(a -> !earlier.joint().isEmpty() && a.startsWith(said))
-                    .forEach(a -> reasons.computeIfAbsent(a.substring(said.length()), why -> new ArrayList<>())
-                            .add(new Earlier(earlier.number(), earlier.joint())));
-        }
-        return reasons.entrySet().stream()
-                .map(e -> new Reason(e.getKey(), e.getValue()))
+        return step.after().stream()
+                .map(says -> new Reason(making(says), says))
+                .sorted(Comparator.comparingInt(Reason::number))
                 .toList();
+    }
+
+    private int making(String says) {
+        return dossier.steps().stream()
+                .filter(s -> !s.joint().isEmpty() && says.startsWith(s.joint() + ": "))
+                .mapToInt(Step::number)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no step makes the joint of: " + says));
     }
 
     public List<Tally> tallies() {

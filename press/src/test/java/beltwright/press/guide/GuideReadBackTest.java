@@ -11,6 +11,7 @@ import beltwright.dossier.Dossier;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.press.drawing.DemoKits;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -58,36 +59,22 @@ class GuideReadBackTest {
     void everyReasonLeadsToTheEarlierStepItNames(String kit) {
         var dossier = DemoKits.dossier(kit);
         var html = guide(dossier);
-        var byNumber = dossier.steps();
-        int told = 0;
         for (var step : dossier.steps()) {
             var at = between(html, "<section class=\"step\" id=\"step-" + step.number() + "\">", "</section>");
-            var reasons = Pattern.compile("<p class=\"after\">(.*?)</p>", Pattern.DOTALL)
+            var told = new ArrayList<String>();
+            Pattern.compile("<a href=\"#step-(\\d+)\">step \\1</a>, (.*?)(?= · <a|</p>)")
                     .matcher(at)
                     .results()
-                    .map(m -> m.group(1))
-                    .toList();
-            for (var reason : reasons) {
-                var why = reason.substring(reason.lastIndexOf("</a>: ") + 6, reason.length() - 1);
-                var links = Pattern.compile("<a href=\"#step-(\\d+)\">step (\\d+) \\((.*?)\\)</a>")
-                        .matcher(reason)
-                        .results()
-                        .toList();
-                assertThat(links).isNotEmpty();
-                for (var link : links) {
-                    int number = Integer.parseInt(link.group(1));
-                    assertThat(link.group(2)).isEqualTo(link.group(1));
-                    assertThat(number).isLessThan(step.number());
-                    assertThat(byNumber.get(number - 1).joint()).isEqualTo(link.group(3));
-                    assertThat(step.after()).contains(link.group(3) + ": " + words(why));
-                    told++;
-                }
-            }
+                    .forEach(m -> {
+                        int number = Integer.parseInt(m.group(1));
+                        assertThat(number).isLessThan(step.number());
+                        told.add(words(m.group(2)));
+                        assertThat(told.getLast())
+                                .startsWith(dossier.steps().get(number - 1).joint() + ": ");
+                    });
+            assertThat(told).containsExactlyInAnyOrderElementsOf(step.after());
         }
-        assertThat(told)
-                .isPositive()
-                .isEqualTo(
-                        dossier.steps().stream().mapToInt(s -> s.after().size()).sum());
+        assertThat(dossier.steps()).anyMatch(s -> s.after().size() > 1);
     }
 
     @ParameterizedTest
