@@ -63,6 +63,17 @@ class AccessTest {
                 .isLessThanOrEqualTo(390);
     }
 
+    /// On a phone the ladder is long: the seats are one touch away, not a hundred rungs.
+    @Test
+    void aNarrowSheetLeadsToItsPlaces() {
+        var page = tried.page(new Browser.NewContextOptions().setViewportSize(390, 844));
+        page.navigate(tried.at("kits/steep-street-light"));
+        for (var place : List.of("seats", "part", "numbers", "ladder", "drawings")) {
+            page.locator(".places a[href='#" + place + "']").click();
+            assertThat(page.locator("#" + place).boundingBox().y).as(place).isBetween(0.0, 60.0);
+        }
+    }
+
     /// Everything that can be done is reached by keyboard.
     @Test
     void theKeyboardReachesRungSeatAndField() {

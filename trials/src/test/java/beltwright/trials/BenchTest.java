@@ -216,6 +216,70 @@ class BenchTest {
         page.waitForFunction("() => document.querySelectorAll('.rung.fails').length === 1");
     }
 
+    /// However far down the ladder a rung stands, its place in the drawing is on the screen with it.
+    @Test
+    void aRungIsReadBesideItsDrawing() {
+        var page = tried.page();
+        page.navigate(tried.at("kits/steep-street-light"));
+        var rung = page.locator(".rung").nth(60);
+        rung.locator("summary").focus();
+        assertThat(page.evaluate("() => scrollY")).isEqualTo(0);
+        var place = page.locator("#drawings svg.drawing").first().boundingBox();
+        assertThat(rung.boundingBox().y).isBetween(0.0, 1000.0);
+        assertThat(place.y).isBetween(0.0, 500.0);
+        assertThat(page.locator("#drawings .sel").count()).isPositive();
+    }
+
+    /// A change on the page leaves the ladder where it was being read.
+    @Test
+    void aChangeLeavesTheReaderWhereHeWas() {
+        var page = tried.page();
+        page.navigate(tried.at("kits/steep-street?seat=left+motor+screws"));
+        page.evaluate("() => document.getElementById('ladder').scrollTop = 900");
+        page.locator("li.seat[data-seat='left motor screws'] select").selectOption("4 x screw-m4x12");
+        page.waitForFunction("() => location.search.includes('m4x12') && !document.body.classList.contains('busy')");
+        assertThat(((Number) page.evaluate("() => document.getElementById('ladder').scrollTop")).intValue())
+                .isEqualTo(900);
+    }
+
+    /// Sides that differ are worked out one by one; sides that are alike, once.
+    @Test
+    void everySideOfANumberHasItsWorking() {
+        var page = tried.page();
+        page.navigate(tried.at("kits/steep-street"));
+        assertThat(sidesWorkedOut(page)).containsOnly("left and right");
+        page.navigate(tried.at("kits/steep-street?set=steep-street.seats.right+drive+pulley%3Dpulley-15"));
+        assertThat(sidesWorkedOut(page)).contains("left", "right");
+        var pull = page.locator(".number")
+                .filter(new com.microsoft.playwright.Locator.FilterOptions().setHasText("Belt pull, driving"));
+        pull.locator("summary").click();
+        assertThat(pull.locator(".working").count()).isEqualTo(2);
+        assertThat(pull.innerText()).contains("pulley-16.rim.teeth").contains("pulley-15.rim.teeth");
+    }
+
+    private static List<String> sidesWorkedOut(Page page) {
+        return page.locator(".number h3").allTextContents();
+    }
+
+    /// A bar that would run out of its scale says so at the end where it would.
+    @Test
+    void aBarThatRunsOutSaysSo() {
+        var page = tried.page();
+        page.navigate(tried.at("kits/steep-street-light"));
+        var shelf = tried.workshop.shelf();
+        var findings = Dossiers.of(shelf.kit("steep-street-light")).findings();
+        var less = findings.stream()
+                .filter(f -> f.margin() != null && f.marginWorst() != null && f.marginBest() != null)
+                .filter(f -> f.margin() < -1)
+                .map(Finding::key)
+                .toList();
+        assertThat(less).isNotEmpty();
+        var marked = page.locator(".rung")
+                .evaluateAll(
+                        "all => all.filter(r => r.querySelector('.bar path[d=\"M0 4L-4 7L0 10\"]')).map(r => r.dataset.finding)");
+        assertThat(marked).isEqualTo(less);
+    }
+
     @Test
     void whatIsTypedWrongIsSaidAtTheFieldAndNothingIsLost() {
         var page = tried.page();

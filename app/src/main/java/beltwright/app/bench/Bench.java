@@ -283,7 +283,10 @@ public final class Bench implements AutoCloseable {
     private void refused(Refusal r, Context ctx) {
         ctx.status(400);
         if (Objects.requireNonNullElse(ctx.header("Accept"), "").contains("text/html")) {
-            page(ctx, r.where() + ": " + r.wrong(), "Allowed: " + r.allowed() + ". To mend it: " + r.mend() + ".");
+            page(
+                    ctx,
+                    (r.where().isEmpty() ? "" : r.where() + ": ") + r.wrong(),
+                    "Allowed: " + r.allowed() + ". To mend it: " + r.mend() + ".");
         } else {
             ctx.contentType("text/plain").result(r.getMessage());
         }

@@ -2,10 +2,13 @@ package beltwright.app.bench;
 
 import beltwright.check.Finding;
 import beltwright.check.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /// One rung of the ladder as the page shows it: the finding, and its bar to the scale that all rungs share.
 ///
-/// The bar's length is capacity over demand; the dashed line stands where they are equal.
+/// The bar's length is capacity over demand; the dashed line stands where they are equal. An arrowhead at either end
+/// says
+/// that the bar would go on.
 public record Rung(Finding finding, boolean chosen) {
     /// Where demand is met (px).
     public static final double MET = 60;
@@ -45,8 +48,12 @@ public record Rung(Finding finding, boolean chosen) {
 
     /// {@return whether the capacity is more than the bar can show}
     public boolean beyond() {
-        var margin = finding.margin();
-        return margin != null && (1 + margin) * MET > LONGEST;
+        return wanted(finding.margin()) > LONGEST;
+    }
+
+    /// {@return whether there is less than nothing, so that the bar would run out to the left}
+    public boolean below() {
+        return wanted(finding.margin()) < 0;
     }
 
     public String seats() {
@@ -57,12 +64,16 @@ public record Rung(Finding finding, boolean chosen) {
         return finding.side().equals("kit") ? "" : finding.side();
     }
 
-    private static String at(@org.jspecify.annotations.Nullable Double margin) {
+    private static String at(@Nullable Double margin) {
         return number(length(margin));
     }
 
-    private static double length(@org.jspecify.annotations.Nullable Double margin) {
-        return margin == null ? 0 : Math.clamp((1 + margin) * MET, 0, LONGEST);
+    private static double length(@Nullable Double margin) {
+        return Math.clamp(wanted(margin), 0, LONGEST);
+    }
+
+    private static double wanted(@Nullable Double margin) {
+        return margin == null ? 0 : (1 + margin) * MET;
     }
 
     private static String number(double px) {

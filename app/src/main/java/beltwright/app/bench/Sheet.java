@@ -64,7 +64,24 @@ public final class Sheet {
             String typed) {}
 
     /// A first number with its value for each side.
-    public record NumberRow(String name, String symbol, String unit, Map<String, FirstNumber> sides, String habit) {}
+    public record NumberRow(String name, String unit, Map<String, FirstNumber> sides) {
+        /// {@return the number of each side with the sides that it is worked out alike for}
+        public Map<String, FirstNumber> workings() {
+            var workings = new LinkedHashMap<String, FirstNumber>();
+            for (var side : sides.keySet()) {
+                var alike = workings.keySet().stream()
+                        .filter(w ->
+                                workings.get(w).working().equals(sides.get(side).working()))
+                        .findFirst();
+                if (alike.isPresent()) {
+                    workings.put(alike.get() + " and " + side, workings.remove(alike.get()));
+                } else {
+                    workings.put(side, sides.get(side));
+                }
+            }
+            return workings;
+        }
+    }
 
     Sheet(
             Shelf kept,
@@ -187,11 +204,16 @@ public final class Sheet {
                         count(Verdict.HOLDS)));
     }
 
-    public int estimates() {
-        var estimates = new LinkedHashSet<String>();
-        dossier.findings().stream().map(Finding::estimates).forEach(estimates::addAll);
-        dossier.numbers().stream().map(FirstNumber::estimates).forEach(estimates::addAll);
-        return estimates.size();
+    /// {@return how many estimates the ladder rests on, as the command line counts them, and the numbers beyond those}
+    public String restsOn() {
+        var ladder = new LinkedHashSet<String>();
+        dossier.findings().stream().map(Finding::estimates).forEach(ladder::addAll);
+        var numbers = new LinkedHashSet<String>();
+        dossier.numbers().stream().map(FirstNumber::estimates).forEach(numbers::addAll);
+        numbers.removeAll(ladder);
+        return ladder.size()
+                + (ladder.size() == 1 ? " estimate" : " estimates")
+                + (numbers.isEmpty() ? "" : ", the numbers on " + numbers.size() + " more");
     }
 
     /// A drawing as an element of the page; the second side of a two-motor kit waits folded.
@@ -217,8 +239,7 @@ public final class Sheet {
         for (var n : dossier.numbers()) {
             int dot = n.key().lastIndexOf('.');
             rows.computeIfAbsent(
-                            n.key().substring(0, dot),
-                            k -> new NumberRow(n.name(), n.symbol(), n.unit(), new LinkedHashMap<>(), n.habit()))
+                            n.key().substring(0, dot), k -> new NumberRow(n.name(), n.unit(), new LinkedHashMap<>()))
                     .sides()
                     .put(n.key().substring(dot + 1), n);
         }

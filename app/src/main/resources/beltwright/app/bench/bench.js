@@ -105,6 +105,7 @@ function replace(next, ids, sent) {
   const kept = typed(sent);
   const opened = [...document.querySelectorAll(".rung details[open]")].map((d) => d.closest(".rung").dataset.finding);
   const folds = [...document.querySelectorAll(".more")].map((d) => d.open);
+  const readTo = document.getElementById("ladder").scrollTop;
   for (const id of ids) {
     const fresh = next.getElementById(id);
     if (fresh) document.getElementById(id).replaceWith(document.adoptNode(fresh));
@@ -117,6 +118,7 @@ function replace(next, ids, sent) {
     if (input) input.value = value;
   });
   document.querySelectorAll(".more").forEach((d, i) => { d.open = folds[i] ?? false; });
+  document.getElementById("ladder").scrollTop = readTo;
 }
 
 async function go(address, push, sent) {
@@ -195,8 +197,7 @@ async function fill(opened) {
 }
 
 document.addEventListener("toggle", (event) => {
-  const opened = event.target.open && event.target.querySelector?.(":scope > .opened[data-fetch]");
-  if (opened) fill(opened);
+  if (event.target.open) each(event.target, ":scope > .opened[data-fetch]", fill);
   const rung = event.target.closest?.(".rung");
   if (rung && event.target.open) {
     chosen = rung.dataset.finding;

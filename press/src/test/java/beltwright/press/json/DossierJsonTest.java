@@ -3,11 +3,13 @@ package beltwright.press.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import beltwright.press.HandMade;
+import beltwright.press.drawing.DemoKits;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -24,6 +26,9 @@ class DossierJsonTest {
 
         var real = new TreeSet<String>();
         collect("", DossierJson.of(HandMade.dossier()), real);
+        for (var kit : List.of("market-hill-single", "quarry-road-load", "steep-street", "steep-street-light")) {
+            collect("", DossierJson.of(DemoKits.dossier(kit)), real);
+        }
 
         assertThat(documented).isEqualTo(real);
     }
