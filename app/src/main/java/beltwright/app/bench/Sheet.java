@@ -2,6 +2,7 @@ package beltwright.app.bench;
 
 import beltwright.check.Finding;
 import beltwright.check.FirstNumber;
+import beltwright.check.Line;
 import beltwright.check.Verdict;
 import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
@@ -65,20 +66,14 @@ public final class Sheet {
 
     /// A first number with its value for each side.
     public record NumberRow(String name, String unit, Map<String, FirstNumber> sides) {
-        /// {@return the number of each side with the sides that it is worked out alike for}
+        /// {@return one number for each way it is worked out, by the sides that share it}
         public Map<String, FirstNumber> workings() {
+            var alike = new LinkedHashMap<List<Line>, List<String>>();
+            sides.forEach((side, number) -> alike.computeIfAbsent(number.working(), w -> new ArrayList<>())
+                    .add(side));
             var workings = new LinkedHashMap<String, FirstNumber>();
-            for (var side : sides.keySet()) {
-                var alike = workings.keySet().stream()
-                        .filter(w ->
-                                workings.get(w).working().equals(sides.get(side).working()))
-                        .findFirst();
-                if (alike.isPresent()) {
-                    workings.put(alike.get() + " and " + side, workings.remove(alike.get()));
-                } else {
-                    workings.put(side, sides.get(side));
-                }
-            }
+            sides.forEach((side, number) -> workings.putIfAbsent(
+                    String.join(" and ", alike.getOrDefault(number.working(), List.of())), number));
             return workings;
         }
     }

@@ -33,7 +33,7 @@ class GuidePageTest {
             var words = words(sections.get(i));
             assertThat(words).contains(step.number() + " " + step.title());
             step.takes().forEach(t -> assertThat(words).contains(t.count() + " × " + t.name() + " " + t.seat()));
-            for (var told : List.of(step.tools(), step.does(), step.cautions())) {
+            for (var told : List.of(step.tools(), step.does(), step.cautions(), step.after())) {
                 told.forEach(sentence -> assertThat(words).contains(sentence));
             }
             assertThat(words).contains(step.threadlocker());
