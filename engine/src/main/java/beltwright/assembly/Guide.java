@@ -112,14 +112,21 @@ public final class Guide {
                 List.of(),
                 null,
                 "",
-                List.of(
-                        "Compare everything in the box with the list; stop if a piece is missing or another revision.",
-                        "Take the old wheels off and clean the axle."),
+                layOutDoes(takes),
                 List.of(
                         "Disconnect and remove the battery before any work on the board. A turning belt or wheel takes fingers.",
                         "Wear eye protection when you press, drill or tap. A bent axle or a cracked hanger is scrap: never straighten it."),
                 takes.stream().map(Step.Take::seat).toList(),
                 List.of());
+    }
+
+    private static List<String> layOutDoes(List<Step.Take> takes) {
+        var does = new ArrayList<String>();
+        does.add("Compare everything in the box with the list; stop if a piece is missing or another revision.");
+        if (takes.stream().anyMatch(Step.Take::fromRider)) {
+            does.add("Take the rider's own parts off the old board, press out old bearings and clean the seats.");
+        }
+        return does;
     }
 
     private static Step step(Kit kit, Order.Placed placed, int number) {

@@ -135,7 +135,7 @@ final class ScrewChecks {
         }
         return best == 0
                 ? "no standard length fits between thread and " + place.meets + ": change the thickness that is clamped"
-                : "a " + place.screw(s.drive()).thread() + " screw " + Numbers.fixed(best, 0) + " long";
+                : "an " + place.screw(s.drive()).thread() + " screw " + Numbers.fixed(best, 0) + " long";
     }
 
     private static double wanted(Subject s, Place place) {
