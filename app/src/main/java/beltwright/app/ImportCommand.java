@@ -36,7 +36,7 @@ final class ImportCommand extends WorkshopCommand {
         try {
             var done = open(file).importFolder(desk.at(from));
             kept = done.mistakes().isEmpty();
-            tell(file, done);
+            tell(file, done, isNew);
             return kept ? Exit.NOTHING_FAILS : Exit.BAD_INPUT;
         } finally {
             if (isNew && !kept) {
@@ -45,12 +45,16 @@ final class ImportCommand extends WorkshopCommand {
         }
     }
 
-    private void tell(Path file, Workshop.Import done) {
+    private void tell(Path file, Workshop.Import done, boolean isNew) {
         done.mistakes().forEach(mistake -> desk.err().println(Said.of(mistake)));
         if (json) {
             say(AnswerJson.imported(done));
         } else if (done.mistakes().isEmpty()) {
             say("Imported " + counted(done.saved()) + " into " + file);
+            if (isNew) {
+                say("This is a new workshop, and commands called here use it from now on;"
+                        + " another one is reached with --workshop FILE, the demo's with --workshop demo-out/demo.db.");
+            }
         } else {
             int mistakes = done.mistakes().size();
             desk.err().println("Nothing was imported: " + mistakes + (mistakes == 1 ? " mistake" : " mistakes"));

@@ -49,9 +49,9 @@ class ChangeTest {
                         "motor-wheel.right: holds: 29.0 mm; 2.00 wanted -> holds: 31.0 mm; 2.00 wanted",
                         "motors-apart.kit: holds: 10.0 mm; 3.00 wanted -> holds: 6.0 mm; 3.00 wanted",
                         "shaft-reach.left: holds: 22.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted",
+                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted → REMEDY",
                         "shaft-reach.right: holds: 22.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted");
+                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted → REMEDY");
         assertThat(told(change, What.DIMENSION))
                 .containsExactlyInAnyOrder(
                         "between the motors.left: 9.96 mm -> 6.00 mm",

@@ -183,6 +183,11 @@ public final class Guide {
         var tension = byKey.get("tension." + drive.side());
         var hertz = byKey.get("span-frequency." + drive.side());
         var force = byKey.get("deflection-force." + drive.side());
+        var setScrews = Torques.screw(drive.setScrew());
+        does.add(
+                "Loosen the set screws, lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie"
+                        + " in one plane. Tighten the set screws"
+                        + (setScrews == null ? "." : " to " + Numbers.fixed(setScrews.torqueNm(), 1) + " N·m."));
         does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
         if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
             does.add("Roll the wheel a full turn, then pluck the span: " + Numbers.fixed(hertz.value(), 0)
@@ -193,17 +198,21 @@ public final class Guide {
         } else {
             does.add("The tension cannot be told: a number is missing in this kit's data.");
         }
-        does.add("Lay a straightedge across both pulleys and bring their rims into one plane.");
         does.add("Tighten the motor screws crosswise, then measure again: tightening moves the motor.");
-        var seats = List.of(drive.seat(Role.BELT), drive.seat(Role.MOTOR), drive.seat(Role.MOTOR_SCREWS));
+        var seats = List.of(
+                drive.seat(Role.BELT),
+                drive.seat(Role.DRIVE_PULLEY),
+                drive.seat(Role.MOTOR),
+                drive.seat(Role.MOTOR_SCREWS));
         return new Step(
                 number,
-                "Set the tension of the " + drive.side() + " belt",
+                "Align the " + drive.side() + " belt and set its tension",
                 "",
                 List.of(),
                 List.of(
                         Tools.hexKey(
                                 drive.motorScrew().head(), drive.motorScrew().thread()),
+                        Tools.hexKey(drive.setScrew().head(), drive.setScrew().thread()),
                         "phone with a tuner, or spring scale and rule",
                         "straightedge",
                         "torque wrench"),

@@ -57,13 +57,16 @@ final class StepWords {
             }
             case SLIDE -> slide(added, does);
             case TEETH -> {
+                does.add("Push the motor in towards the axle.");
                 does.add(
-                        "Push the motor in towards the axle and lay the belt around both pulleys; never lever it over a flange.");
-                does.add("Turn by hand until every tooth sits in its groove.");
+                        drive(kit, joint).map(Drive::beltSlidesOn).orElse(false)
+                                ? "Lay the belt in the wheel pulley, ready to go over the drive pulley as the wheel slides on."
+                                : "Lay the belt around both pulleys; never lever it over a flange.");
             }
             case NUT -> {
+                does.add("Tighten to the torque; at least one full thread stands past the nut.");
                 does.add(
-                        "Tighten until the wheel has no play and still spins freely; at least one full thread stands past the nut.");
+                        "The wheel must now spin freely without play. If it drags, the core spacer is too short: stop.");
             }
         }
         return does;
@@ -95,8 +98,9 @@ final class StepWords {
                 + Numbers.fixed(d.placement().pulleyStandoffMm().nominal(), 1) + " mm from the plate to its near end.");
         does.add(
                 d.motor().shaftForm() == beltwright.part.ShaftForm.FLAT
-                        ? "One set screw must stand square on the flat of the shaft."
-                        : "Tighten the set screws in turn.");
+                        ? "Nip the set screws, one of them square on the flat of the shaft."
+                        : "Nip the set screws in turn.");
+        does.add("They get their torque when the belt is aligned.");
     }
 
     private static void slide(SeatName added, List<String> does) {
@@ -104,7 +108,8 @@ final class StepWords {
             case WHEEL -> {
                 does.add(
                         "Slide the wheel on with the pulley facing the mount; the speed ring must lie on the inner ring of the bearing.");
-                does.add("Turn it by hand: nothing may rub.");
+                does.add(
+                        "Guide the belt over its pulley, then turn the wheel by hand: every tooth sits in its groove, nothing rubs.");
             }
             case CORE_SPACER ->
                 does.add("Drop the core spacer in; never ride without it, the nut would pinch the bearings.");
@@ -126,7 +131,8 @@ final class StepWords {
                         "A wrong stack or a missing spacer lets a wheel come off. Count the pieces on the axle once more.");
             case SCREWS -> {
                 if (joint.of().getFirst().role() == Role.MOTOR) {
-                    cautions.add("Only these screws: one that is longer reaches the windings and ruins the motor.");
+                    cautions.add(
+                            "Only the screws of this list: a longer one reaches the windings and ruins the motor.");
                 }
             }
             case CLAMP ->

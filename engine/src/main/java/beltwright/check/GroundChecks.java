@@ -237,6 +237,10 @@ final class GroundChecks {
             w.given("h", shape(s));
             double wheel = s.end().wheel().wornDiameterMm().nominal() / 2;
             double kerb = shape(s).nominal();
+            if (kerb >= wheel) {
+                w.line("g", "R − h − r", gap, "mm", "no wheel rolls over a kerb as high as its axle");
+                return;
+            }
             double edge = w.line(
                     "x_e",
                     "√(R^2 − (R − h)^2)",

@@ -115,7 +115,10 @@ final class HardwareCheck extends Check {
 
     @Override
     public String says(Subject s, Reading r) {
-        return Numbers.fixed(r.capacity(), 0) + " of " + Numbers.fixed(r.demand(), 0) + " pieces in place";
+        return Numbers.fixed(r.capacity(), 0) + " of " + Numbers.fixed(r.demand(), 0) + " pieces in place"
+                + (s.kit().seats().values().stream().anyMatch(seat -> seat.fromRider())
+                        ? ", the rider's own counted"
+                        : "");
     }
 
     @Override

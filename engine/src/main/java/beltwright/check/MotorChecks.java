@@ -241,7 +241,8 @@ final class MotorChecks {
                     "Motors clear of each other",
                     "mm",
                     Scope.KIT,
-                    "distance between two cylinders, worst limits; wanted: " + HABIT,
+                    "distance between two cylinders, worst limits of lengths and diameters, axes at nominal; wanted: "
+                            + HABIT,
                     Role.MOTOR,
                     Role.HANGER);
         }

@@ -22,14 +22,18 @@ public final class Clearance {
     /// Distance of a disc from a kerb edge at the moment the wheel touches that edge.
     ///
     /// The kerb fills everything ahead of its edge and below its top. The edge touches the wheel where
-    /// x = √(R² − (R − h)²).
+    /// x = √(R² − (R − h)²). No wheel rolls over a kerb as high as its axle: then the distance is R − h less the
+    /// radius, which is no clearance.
     ///
     /// @param x centre of the disc from the axle, towards the kerb (mm)
     /// @param z centre of the disc above the axle (mm)
     /// @param radius of the disc (mm)
     /// @param wheelRadius R (mm)
-    /// @param kerb h, height of the kerb, less than R (mm)
+    /// @param kerb h, height of the kerb (mm)
     public static double toKerb(double x, double z, double radius, double wheelRadius, double kerb) {
+        if (kerb >= wheelRadius) {
+            return wheelRadius - kerb - radius;
+        }
         double edge = Math.sqrt(wheelRadius * wheelRadius - (wheelRadius - kerb) * (wheelRadius - kerb));
         return apart(edge - x, z - (kerb - wheelRadius)) - radius;
     }

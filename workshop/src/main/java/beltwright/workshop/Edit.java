@@ -2,7 +2,7 @@ package beltwright.workshop;
 
 import beltwright.quantity.Refusal;
 
-/// One field of one document set to a value, as typed: `hill-mount.plateThicknessMm=10`.
+/// One field of one document set to a value, as typed: `mount-hill.plateThicknessMm=10`.
 ///
 /// @param path of the field, `rim.faceWidthMm` or `seats.left belt`
 /// @param value as it would stand in the document's file
@@ -19,7 +19,7 @@ public record Edit(String document, String path, String value) {
                     "edit",
                     "'" + typed + "' does not say which field of what becomes which value",
                     "DOCUMENT.FIELD=VALUE",
-                    "write for example 'hill-mount.plateThicknessMm=10'");
+                    "write for example 'mount-hill.plateThicknessMm=10'");
         }
         return new Edit(
                 typed.substring(0, dot).strip(),

@@ -135,7 +135,7 @@ async function go(address, push, sent) {
       return;
     }
     if (response.status === 422) {
-      replace(next, ["part", "drafting"], sent);
+      replace(next, ["lead", "part", "drafting"], sent);
     } else {
       replace(next, [...parts, "strip", "top"], sent);
       document.title = next.title;

@@ -100,6 +100,13 @@ public final class GuidePage {
                 .toList();
     }
 
+    /// {@return what holds at nominal only: to be measured on these very parts}
+    public List<Finding> marginal() {
+        return dossier.findings().stream()
+                .filter(f -> f.verdict() == Verdict.MARGINAL)
+                .toList();
+    }
+
     public Set<String> tools() {
         var tools = new LinkedHashSet<String>();
         dossier.steps().forEach(s -> tools.addAll(s.tools()));

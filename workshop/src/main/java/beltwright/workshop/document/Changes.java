@@ -4,6 +4,8 @@ import static beltwright.workshop.document.Documents.NO_SOURCE;
 
 import beltwright.kit.KitDraft;
 import beltwright.kit.Placement;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.kit.Task;
 import beltwright.part.Part;
@@ -99,7 +101,10 @@ public final class Changes {
         switch (group) {
             case "seats" -> {
                 var seat = change.read((at, node) -> KitForm.seatName(at, rest, 1));
-                seats = with(seats, seat, value.isBlank() ? null : change.read(KitForm::filling));
+                seats = with(
+                        seats,
+                        seat,
+                        value.isBlank() ? null : kept(seat, seats.get(seat), value, change.read(KitForm::filling)));
             }
             case "joints" -> {
                 var held = seats.keySet();
@@ -198,5 +203,14 @@ public final class Changes {
                 .mapped(
                         made,
                         leaf -> leaf.value() instanceof Dimension d && d.estimated() ? d.forgotten() : leaf.value());
+    }
+
+    /// Fasteners named without a count take the place of as many others.
+    private static KitDraft.Filling kept(
+            SeatName seat, KitDraft.@Nullable Filling before, String value, KitDraft.Filling typed) {
+        boolean bare = value.strip().equals(typed.part());
+        return before != null && bare && seat.role().extent() == Role.Extent.FASTENER
+                ? new KitDraft.Filling(typed.part(), before.count(), before.fromRider())
+                : typed;
     }
 }

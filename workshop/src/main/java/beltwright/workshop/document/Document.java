@@ -3,7 +3,7 @@ package beltwright.workshop.document;
 import beltwright.kit.KitDraft;
 import beltwright.part.Part;
 
-/// One thing that a workshop keeps. Ids are unique over all types, so that `hill-mount.plateThicknessMm` needs no more.
+/// One thing that a workshop keeps. Ids are unique over all types, so that `mount-hill.plateThicknessMm` needs no more.
 public sealed interface Document {
     String id();
 
