@@ -22,9 +22,10 @@ class ChangeTest {
     /// Written by hand: the plate of the hill kit from 8 to 10 mm.
     ///
     /// Two millimetres more plate: the screw engages two less (5.18 to 3.20; the plate was
-    /// measured at 8.02), so it ends further from the windings; the shaft stands out two less and
-    /// no longer fills the pulley; the motors come two nearer on each side (9.96 to 6.00); clamp
-    /// and can find two less room; nothing in the side view moves.
+    /// measured at 8.02), so it ends further from the windings; the shaft stands out two less, so
+    /// that it fills less of the pulley and the set screws miss it (1.48 to −0.50); the motors
+    /// come two nearer on each side (13.96 to 10.00); the clamp finds two less room and the can is
+    /// two further from the wheel; nothing in the side view moves.
     @Test
     void plateFromEightToTen() {
         var change = Change.between(
@@ -33,8 +34,8 @@ class ChangeTest {
 
         assertThat(told(change, What.FINDING))
                 .containsExactlyInAnyOrder(
-                        "clamp-room.left: holds: 23.0 mm; 0.500 wanted -> holds: 21.0 mm; 0.500 wanted",
-                        "clamp-room.right: holds: 23.0 mm; 0.500 wanted -> holds: 21.0 mm; 0.500 wanted",
+                        "clamp-room.left: holds: 25.0 mm; 0.500 wanted -> holds: 23.0 mm; 0.500 wanted",
+                        "clamp-room.right: holds: 25.0 mm; 0.500 wanted -> holds: 23.0 mm; 0.500 wanted",
                         "motor-screw-engagement.left: holds: 5.18 mm engaged; 2.7 wanted"
                                 + " -> holds: 3.20 mm engaged; 2.7 wanted",
                         "motor-screw-engagement.right: holds: 5.18 mm engaged; 2.7 wanted"
@@ -45,16 +46,20 @@ class ChangeTest {
                         "motor-screw-reach.right: holds: reaches 5.18 mm of 6.50; 0.5 to stay free,"
                                 + " 1.3 left (0.7 at worst) -> holds: reaches 3.20 mm of 6.50;"
                                 + " 0.5 to stay free, 3.3 left (2.7 at worst)",
-                        "motor-wheel.left: holds: 29.0 mm; 2.00 wanted -> holds: 31.0 mm; 2.00 wanted",
-                        "motor-wheel.right: holds: 29.0 mm; 2.00 wanted -> holds: 31.0 mm; 2.00 wanted",
-                        "motors-apart.kit: holds: 10.0 mm; 3.00 wanted -> holds: 6.0 mm; 3.00 wanted",
-                        "shaft-reach.left: holds: 22.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted → REMEDY",
-                        "shaft-reach.right: holds: 22.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> fails: 20.40 mm of 26.9 filled; 21.5 wanted → REMEDY");
+                        "motor-wheel.left: holds: 32.0 mm; 2.00 wanted -> holds: 34.0 mm; 2.00 wanted",
+                        "motor-wheel.right: holds: 32.0 mm; 2.00 wanted -> holds: 34.0 mm; 2.00 wanted",
+                        "motors-apart.kit: holds: 14.0 mm; 3.00 wanted -> holds: 10.0 mm; 3.00 wanted",
+                        "shaft-reach.left: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
+                                + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
+                        "set-screws-shaft.left: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
+                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → SETREM",
+                        "shaft-reach.right: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
+                                + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
+                        "set-screws-shaft.right: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
+                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → SETREM");
         assertThat(told(change, What.DIMENSION))
                 .containsExactlyInAnyOrder(
-                        "between the motors.left: 9.96 mm -> 6.00 mm",
+                        "between the motors.left: 13.96 mm -> 10.00 mm",
                         "plate thickness.left: 8.02 mm -> 10.00 mm",
                         "plate thickness.right: 8.02 mm -> 10.00 mm",
                         "screw into the motor.left: 5.18 mm -> 3.20 mm",

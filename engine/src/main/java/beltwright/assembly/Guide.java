@@ -168,7 +168,8 @@ public final class Guide {
                 .filter(s -> s.role() == Role.THREADLOCKER)
                 .map(s -> kit.seat(s).part())
                 .findFirst()
-                .map(p -> ((beltwright.part.Consumable) p).use() + ", one small drop, metal threads only")
+                .map(p -> ((beltwright.part.Consumable) p).use()
+                        + ", one small drop, metal threads only; keep it off skin and eyes")
                 .orElse("");
     }
 
@@ -229,6 +230,7 @@ public final class Guide {
     private static Step firstRide(Kit kit, int number) {
         var does = new ArrayList<String>();
         does.add("Turn each wheel by hand, both ways: nothing rubs, nothing clicks, no play at the rim.");
+        does.add("Set the limits of the controller as its maker says, half of them for a start.");
         does.add("Lift the wheels off the ground, connect the battery, and run them slowly in both directions.");
         does.add(
                 "Mark every screw and nut with paint. Check torque and tension again after the first ride, after 10 km, then every 100 km.");
@@ -242,6 +244,7 @@ public final class Guide {
                 "",
                 does,
                 List.of(
+                        "Hands, hair and sleeves away from belts and wheels while they run. Mind the polarity of the pack; it sparks and burns when shorted.",
                         "First ride: helmet, wrist, knee and elbow protection, walking pace, closed dry level ground, a second person present.",
                         "The belt is the brake: a broken belt brakes nothing. Do not start a long descent on a full pack; it may not take the charge.",
                         "Margins are advice to a competent builder, not a certificate. Local law and licensed practice come first."),

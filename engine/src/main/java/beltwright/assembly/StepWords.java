@@ -49,7 +49,7 @@ final class StepWords {
         var does = new ArrayList<String>();
         switch (joint.by()) {
             case CLAMP -> drive(kit, joint).ifPresent(d -> clamp(d, does));
-            case SCREWS -> screws(added, does);
+            case SCREWS -> screws(kit, joint, does);
             case SET_SCREWS -> drive(kit, joint).ifPresent(d -> pulley(d, does));
             case PRESS_FIT -> {
                 does.add("Press on the outer ring only, straight, until it rests on its shoulder.");
@@ -81,15 +81,19 @@ final class StepWords {
         does.add("Tighten the clamp screws in turn, a little at a time, so that the gap stays even.");
     }
 
-    private static void screws(SeatName added, List<String> does) {
-        if (added.role() == Role.MOTOR) {
+    private static void screws(Kit kit, Joint joint, List<String> does) {
+        if (joint.of().getFirst().role() == Role.MOTOR) {
             does.add("Hold the motor against the inner face of the plate, wires away from wheel and ground.");
             does.add(
                     "Put a washer on each screw, pass it through its slot and turn it in by hand: leave the motor just able to slide.");
             does.add("These screws get their torque when the belt tension is set.");
         } else {
             does.add("Push the lugs fully into the openings of the core; the pulley must sit flat all around.");
-            does.add("Tighten the screws crosswise.");
+            does.add(
+                    plastic(kit, joint)
+                            ? "Tighten the screws crosswise with a short key until the pulley sits flat, no further: plastic"
+                                    + " gives way under the heads, and what it bears is not known. Look again after the first ride."
+                            : "Tighten the screws crosswise.");
         }
     }
 
@@ -145,12 +149,18 @@ final class StepWords {
                 }
             }
         }
-        boolean plastic =
-                joint.of().stream().map(kit::seat).anyMatch(s -> material(kit, s.part()) == Material.Hatch.PLASTIC);
-        if (plastic && joint.by() == Joint.Way.SCREWS) {
+        if (plastic(kit, joint)) {
             cautions.add("No threadlocker on plastic: some plastics crack under it.");
         }
         return cautions;
+    }
+
+    /// {@return whether screws clamp or enter plastic here}
+    static boolean plastic(Kit kit, Joint joint) {
+        return joint.by() == Joint.Way.SCREWS
+                && joint.of().stream()
+                        .map(kit::seat)
+                        .anyMatch(seat -> material(kit, seat.part()) == Material.Hatch.PLASTIC);
     }
 
     private static Material.Hatch material(Kit kit, beltwright.part.Part part) {

@@ -32,6 +32,9 @@ final class Torques {
         if (added == Role.MOTOR || added == Role.DRIVE_PULLEY) { // theirs comes when the belt is aligned and taut
             return Optional.empty();
         }
+        if (StepWords.plastic(kit, joint)) { // what a head may press on plastic is not known
+            return Optional.empty();
+        }
         return joint.with().stream()
                 .map(s -> kit.seat(s).part())
                 .<Optional<Step.Torque>>map(part -> switch (part) {

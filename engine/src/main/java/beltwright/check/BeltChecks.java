@@ -299,8 +299,15 @@ final class BeltChecks {
         }
 
         @Override
-        double teeth(Subject s) {
-            return Math.floor(s.at().teethInMesh());
+        Range teeth(Subject s) {
+            var centre = s.at().centreDistanceMm();
+            return new Range(whole(s, centre.low()), whole(s, centre.nominal()), whole(s, centre.high()));
+        }
+
+        private static double whole(Subject s, double centreDistance) {
+            double wrap = LayoutSolver.pitchLine(s.drive()).driveWrapRad(centreDistance);
+            return Math.floor(
+                    PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrap));
         }
 
         @Override
@@ -312,7 +319,7 @@ final class BeltChecks {
             double wrap = w.line("wrap", "π − 2·φ", line.driveWrapRad(centre), "rad", "on the drive pulley");
             int teeth = s.drive().drivePulley().rim().teeth();
             w.line("z_mesh", "z1·wrap/(2·π)", PitchLine.teethInMesh(teeth, wrap), "teeth", "exact arc");
-            w.line("z_whole", "floor(z_mesh)", teeth(s), "teeth", "whole teeth count");
+            w.line("z_whole", "floor(z_mesh)", teeth(s).nominal(), "teeth", "whole teeth count");
         }
 
         @Override
@@ -358,10 +365,10 @@ final class BeltChecks {
         }
 
         @Override
-        double teeth(Subject s) {
-            return Math.min(
+        Range teeth(Subject s) {
+            return Range.exact(Math.min(
                     s.drive().drivePulley().rim().teeth(),
-                    s.drive().wheelPulley().rim().teeth());
+                    s.drive().wheelPulley().rim().teeth()));
         }
 
         @Override
@@ -379,7 +386,7 @@ final class BeltChecks {
                     drive.wheelPulley().rim().teeth(),
                     "",
                     "count");
-            w.line("z_small", "min(z1, z2)", teeth(s), "teeth", "the smaller");
+            w.line("z_small", "min(z1, z2)", teeth(s).nominal(), "teeth", "the smaller");
         }
 
         @Override

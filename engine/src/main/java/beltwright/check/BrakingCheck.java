@@ -17,7 +17,7 @@ final class BrakingCheck extends Check {
     BrakingCheck() {
         super(
                 "braking",
-                "Braking as asked",
+                "Braking at the controller's limit",
                 "m/s²",
                 Scope.DRIVE,
                 "statics at the controller's brake limit; grip and the pack's acceptance not considered",
@@ -83,8 +83,8 @@ final class BrakingCheck extends Check {
 
     @Override
     public String says(Subject s, Reading r) {
-        return Numbers.fixed(r.capacity(), 2) + " m/s² at the controller's brake limit; " + Numbers.fixed(r.demand(), 2)
-                + " asked";
+        return Numbers.fixed(r.capacity(), 2) + " m/s²; " + Numbers.fixed(r.demand(), 2)
+                + " asked; a full or cold pack gives less";
     }
 
     @Override

@@ -8,8 +8,10 @@ import beltwright.layout.Clearance;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
 import beltwright.quantity.Range;
+import java.util.ArrayList;
 import java.util.List;
 
 /// Does anything on the drive touch that must not? Pulleys, plate, screw heads and clamp.
@@ -25,6 +27,7 @@ final class ClearanceChecks {
                 new WheelPulleyHanger(),
                 new BeltWheel(),
                 new HeadsPulley(),
+                new HeadsBelt(),
                 new ClampRoom());
     }
 
@@ -294,6 +297,47 @@ final class ClearanceChecks {
         @Override
         public String remedy(Subject s, Reading r) {
             return "a bore " + mm(2 * (r.demand() - r.capacityWorst())) + " wider, or a longer inner speed ring";
+        }
+    }
+
+    /// The belt passes over the heads nearest the axle, so it must run clear of them along the axle.
+    static final class HeadsBelt extends ChainGap {
+        HeadsBelt() {
+            super(
+                    "heads-belt",
+                    "Belt clear of the motor screw heads",
+                    Scope.DRIVE,
+                    0.5,
+                    HABIT,
+                    Role.BELT,
+                    Role.MOTOR_SCREWS,
+                    Role.DRIVE_PULLEY);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var screw = s.drive().motorScrew();
+            var pulley = s.drive().drivePulley();
+            var terms = new ArrayList<>(
+                    List.of(plus("s_pulley", s.drive().placement().pulleyStandoffMm())));
+            if (pulley.hubSide() == DrivePulley.HubSide.MOTOR) {
+                terms.add(plus("l_hub", pulley.hubLengthMm()));
+            }
+            if (pulley.rim().flanges().onMotorSide()) {
+                terms.add(plus("t_flange1", pulley.rim().flangeThicknessMm()));
+            }
+            terms.add(minus("t_washer", s.drive().motorWasher().thicknessMm()));
+            terms.add(minus(
+                    "k_head",
+                    "height of the screw head, " + screw.head().standard(),
+                    Range.exact(screw.head().heightMm(screw.thread()))));
+            return terms;
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "the drive pulley " + mm(r.demand() - r.capacityWorst())
+                    + " further from the plate with the mount that much further in, or lower heads";
         }
     }
 

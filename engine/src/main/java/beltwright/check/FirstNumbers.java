@@ -233,6 +233,8 @@ public final class FirstNumbers {
                 "N·m",
                 "torque of one motor");
         double kt = torqueConstant(w);
+        w.given("I_c", kit.controller().driveCurrentA());
+        direct(w, "I_most", kit.controller().driveCurrentA().nominal());
         w.given("I_0", drive.motor().noLoadCurrentA());
         double current = torque / kt + drive.motor().noLoadCurrentA().nominal();
         add(
@@ -244,7 +246,7 @@ public final class FirstNumbers {
                         "M/Kt + I_0",
                         current,
                         "A",
-                        "direct current; more than the controller's limit means it will not climb"),
+                        "direct current; above I_most, the controller's limit in direct amperes, it will not climb"),
                 "A",
                 "",
                 w);

@@ -20,6 +20,7 @@ final class MountChecks {
                 new BoltPattern(),
                 new HoleCount(),
                 new Boss(),
+                new SlotWeb(),
                 new WasherCovers(),
                 new WasherHole(),
                 new ClampForm(),
@@ -157,6 +158,45 @@ final class MountChecks {
         @Override
         public String remedy(Subject s, Reading r) {
             return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider";
+        }
+    }
+
+    /// The slots must not run into the opening: plate is left between them.
+    static final class SlotWeb extends ChainGap {
+        SlotWeb() {
+            super(
+                    "slot-web",
+                    "Plate left between slots and opening",
+                    Scope.DRIVE,
+                    1,
+                    "slots evenly spaced on their circle, half a pitch beside the centre line; " + HABIT,
+                    Role.MOUNT);
+        }
+
+        private static Range slotAside(Subject s) {
+            double aside = Math.sin(Math.PI / s.drive().mount().slots()) / 2;
+            return Range.of(s.drive().mount().boltCircleMm()).times(aside);
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            var mount = s.drive().mount();
+            w.given("k2", mount.boltCircleMm());
+            w.given("n_slots", mount.id() + ".slots", mount.slots(), "", "count");
+            w.given("s_slot", "slot beside the centre line, k2/2·sin(180°/n_slots)", slotAside(s), "geometry");
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("s_slot", "slot beside the centre line", slotAside(s)),
+                    minus("b_slot", s.drive().mount().slotWidthMm()).half(),
+                    minus("d_opening", s.drive().mount().openingMm()).half());
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "an opening " + mm(2 * (r.demand() - r.capacityWorst())) + " narrower, or a larger bolt circle";
         }
     }
 

@@ -55,7 +55,9 @@ public final class Reading {
         if (capacity < demand) {
             return Verdict.FAILS;
         }
-        return capacityWorst < demandWorst ? Verdict.MARGINAL : Verdict.HOLDS;
+        return capacityWorst >= demandWorst
+                ? Verdict.HOLDS
+                : Verdict.MARGINAL; // marginal too where the worst is unknown
     }
 
     /// {@return the capacity written with as many digits as its limits carry}

@@ -201,7 +201,12 @@ final class ScrewChecks {
         }
 
         private Range engaged(Subject s) {
-            return sum(place.engaged(s));
+            var reach = sum(place.engaged(s));
+            var depth = place.depth(s.drive());
+            return new Range(
+                    Math.min(reach.low(), depth.lower()),
+                    Math.min(reach.nominal(), depth.nominal()),
+                    Math.min(reach.high(), depth.upper()));
         }
 
         @Override
@@ -213,7 +218,10 @@ final class ScrewChecks {
         public void explain(Subject s, Working w, Reading out) {
             var screw = place.screw(s.drive());
             var thread = screw.thread();
-            var engaged = w.chain("l_e", "mm", "engaged thread", place.engaged(s));
+            w.chain("l_e", "mm", "how far the screw reaches", place.engaged(s));
+            w.given("t_depth", place.depth(s.drive()));
+            var engaged = engaged(s);
+            w.line("l_t", "min(l_e, t_depth)", engaged.nominal(), "mm", "engaged thread, no more than there is");
             w.given("d", "thread " + thread + ", major diameter", thread.majorMm(), "mm", "ISO 261");
             w.given("p", "pitch", thread.pitchMm(), "mm", "ISO 261");
             w.line("d2", "d − 0.649519·p", thread.pitchDiameterMm(), "mm", "ISO 724");

@@ -7,6 +7,7 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.DrivePulley;
 import beltwright.part.ShaftForm;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
@@ -21,7 +22,7 @@ final class ShaftChecks {
     private ShaftChecks() {}
 
     static List<Check> all() {
-        return List.of(new Form(), new Bore(), new Flat(), new Reach(), new BeltPlane());
+        return List.of(new Form(), new Bore(), new Flat(), new Reach(), new SetScrewsOnShaft(), new BeltPlane());
     }
 
     /// Shaft and bore hold by their form, or by screws alone, or not at all.
@@ -230,6 +231,54 @@ final class ShaftChecks {
         public String remedy(Subject s, Reading r) {
             return "a shaft " + mm(r.demand() - r.capacityWorst())
                     + " longer, or the pulley that much nearer the plate";
+        }
+    }
+
+    /// The set screws, taken in the middle of the hub, meet the shaft and not the air behind its end.
+    static final class SetScrewsOnShaft extends ChainGap {
+        SetScrewsOnShaft() {
+            super(
+                    "set-screws-shaft",
+                    "Set screws on the shaft",
+                    Scope.DRIVE,
+                    0.5,
+                    "screws in the middle of the hub, " + HABIT,
+                    Role.SET_SCREWS,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var pulley = s.drive().drivePulley();
+            var terms = new ArrayList<>(List.of(
+                    plus("l_shaft", s.drive().motor().shaftLengthMm()),
+                    minus("t", s.drive().mount().plateThicknessMm()),
+                    minus("s_pulley", s.drive().placement().pulleyStandoffMm())));
+            if (pulley.hubSide() == DrivePulley.HubSide.WHEEL) {
+                terms.add(minus("b_face1", pulley.rim().faceWidthMm()));
+                for (int i = 0; i < pulley.rim().flanges().count(); i++) {
+                    terms.add(minus("t_flange1", pulley.rim().flangeThicknessMm()));
+                }
+            }
+            terms.add(minus("l_hub", pulley.hubLengthMm()).half());
+            terms.add(minus(
+                            "d_screw",
+                            "set screw " + pulley.setScrewThread(),
+                            Range.exact(pulley.setScrewThread().majorMm()))
+                    .half());
+            return terms;
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "the shaft ends " + r.capacityText() + " mm beyond them; " + r.demandText() + " wanted";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a shaft " + mm(r.demand() - r.capacityWorst())
+                    + " longer, or a pulley with its hub towards the motor";
         }
     }
 

@@ -4,7 +4,6 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.part.DrivePulley;
-import beltwright.part.ToothedRim;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -51,7 +50,7 @@ final class Stack {
             terms.add(plus("l_hub", pulley.hubLengthMm()));
         }
         var flanges = pulley.rim().flanges();
-        if (flanges == ToothedRim.Flanges.BOTH || flanges == ToothedRim.Flanges.MOTOR_SIDE) {
+        if (flanges.onMotorSide()) {
             terms.add(plus("t_flange1", pulley.rim().flangeThicknessMm()));
         }
         terms.add(plus("b_face1", pulley.rim().faceWidthMm()).half());

@@ -15,20 +15,20 @@ abstract class WholeTeeth extends Check {
         this.least = least;
     }
 
-    abstract double teeth(Subject s);
+    abstract Range teeth(Subject s);
 
     /// Writes the lines that lead to the count.
     abstract void write(Subject s, Working w);
 
     @Override
     public final void measure(Subject s, Reading out) {
-        out.set(wanted, Range.exact(teeth(s)));
+        out.set(wanted, teeth(s));
     }
 
     @Override
     public final void explain(Subject s, Working w, Reading out) {
         write(s, w);
-        out.set(w.given("z_wanted", "teeth wanted", wanted, "teeth", source()), Range.exact(teeth(s)));
+        out.set(w.given("z_wanted", "teeth wanted", wanted, "teeth", source()), teeth(s));
     }
 
     @Override

@@ -117,7 +117,7 @@ public final class LayoutSolver {
     private static Range driveRimMiddle(DrivePulley pulley, Range near) {
         var rim = pulley.rim();
         var start = pulley.hubSide() == DrivePulley.HubSide.MOTOR ? near.plus(pulley.hubLengthMm()) : near;
-        if (rim.flanges() == ToothedRim.Flanges.BOTH || rim.flanges() == ToothedRim.Flanges.MOTOR_SIDE) {
+        if (rim.flanges().onMotorSide()) {
             start = start.plus(rim.flangeThicknessMm());
         }
         return start.plus(Range.of(rim.faceWidthMm()).times(0.5));

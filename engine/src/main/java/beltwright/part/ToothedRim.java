@@ -38,6 +38,10 @@ public record ToothedRim(
             return count;
         }
 
+        public boolean onMotorSide() {
+            return this == BOTH || this == MOTOR_SIDE;
+        }
+
         public boolean onWheelSide() {
             return this == BOTH || this == WHEEL_SIDE;
         }
