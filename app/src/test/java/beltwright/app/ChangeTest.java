@@ -52,11 +52,13 @@ class ChangeTest {
                         "shaft-reach.left: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
                                 + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
                         "set-screws-shaft.left: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
-                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → SETREM",
+                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → a shaft 1.8 mm longer,"
+                                + " or a pulley with its hub towards the motor",
                         "shaft-reach.right: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
                                 + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
                         "set-screws-shaft.right: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
-                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → SETREM");
+                                + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → a shaft 1.8 mm longer,"
+                                + " or a pulley with its hub towards the motor");
         assertThat(told(change, What.DIMENSION))
                 .containsExactlyInAnyOrder(
                         "between the motors.left: 13.96 mm -> 10.00 mm",

@@ -27,7 +27,9 @@ class CommandsTest {
         var answer = typed.run("import", typed.source());
         assertThat(answer.code()).isZero();
         assertThat(answer.err()).isEmpty();
-        assertThat(answer.out().strip()).matches("Imported 1 kit, \\d+ parts into workshop\\.db");
+        assertThat(answer.out().lines().findFirst().orElseThrow())
+                .matches("Imported 1 kit, \\d+ parts into workshop\\.db");
+        assertThat(answer.out()).contains("new workshop").contains("--workshop demo-out/demo.db");
         var json = typed.run("import", typed.source(), "--json", "--workshop", "other.db")
                 .json();
         assertThat(json.at("/documents")).hasSizeGreaterThan(20);
