@@ -7,12 +7,14 @@ import beltwright.dossier.Dossiers;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.json.DossierJson;
 import beltwright.press.svg.SvgWriter;
+import beltwright.workshop.Edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -53,6 +55,39 @@ class ToyAlarmTest {
         listed.retainAll(edits.stream().map(e -> e.document() + "." + e.path()).toList());
         assertThat(edits).hasSizeGreaterThan(100);
         assertThat(still).as("dimensions that move nothing").isEqualTo(listed);
+    }
+
+    /// A spare on the shelf is put into a seat it fits, then moved.
+    @Tag("slow")
+    @Test
+    void everyDimensionOfASpareMovesSomethingToo() {
+        var seated = new TreeSet<String>();
+        DemoKits.ids()
+                .forEach(id -> seated.addAll(DemoKits.SHELF.kit(id).parts().keySet()));
+        var spares = new TreeSet<>(DemoKits.SHELF.parts().keySet());
+        spares.removeAll(seated);
+        assertThat(spares).hasSizeGreaterThan(5);
+        for (var spare : spares) {
+            var part = DemoKits.SHELF.part(spare);
+            var kit = DemoKits.SHELF.kit("steep-street");
+            var seat = kit.seats().values().stream()
+                    .filter(s -> s.part().getClass() == part.getClass())
+                    .findFirst()
+                    .orElseThrow();
+            var placed = DemoKits.SHELF.with(List.of(new Edit("steep-street", "seats." + seat.name(), spare)));
+            var before = everything(Dossiers.of(placed.kit("steep-street")));
+            int tried = 0;
+            for (var field : placed.editable(spare)) {
+                var edit = Edits.moved(spare, field, 0.013);
+                if (edit.isPresent()) {
+                    var after = everything(
+                            Dossiers.of(placed.with(List.of(edit.get())).kit("steep-street")));
+                    assertThat(after).as(edit.get() + " moves nothing").isNotEqualTo(before);
+                    tried++;
+                }
+            }
+            assertThat(tried).as(spare).isPositive();
+        }
     }
 
     /// What a person gets: findings with verdicts and numbers but without the working, the first numbers, box, steps,
