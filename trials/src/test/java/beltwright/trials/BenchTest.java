@@ -20,7 +20,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -131,13 +130,13 @@ class BenchTest {
                         rungs.evaluateAll(
                                 "all => all.map(r => r.dataset.finding + '|' + r.dataset.says + '|' + (r.querySelector('.remedy')?.textContent ?? '') + '|' + r.querySelector('.mark').getAttribute('aria-label'))"))
                 .isEqualTo(dossier.findings().stream().map(BenchTest::rung).toList());
-        var drawn = new TreeSet<>(
+        var drawn = new ArrayList<>(
                 strings(page.locator("#drawings [data-dimension] text").allTextContents()));
-        var wanted = new TreeSet<String>();
+        var wanted = new ArrayList<String>();
         dossier.dimensions()
                 .forEach(d ->
                         wanted.add((d.diameter() ? "⌀" : "") + beltwright.press.drawing.Lettering.number(d.valueMm())));
-        assertThat(drawn).isEqualTo(wanted);
+        assertThat(drawn).containsExactlyInAnyOrderElementsOf(wanted);
     }
 
     private static String rung(Finding f) {
@@ -153,11 +152,28 @@ class BenchTest {
                 .click();
         page.waitForLoadState();
         assertThat(URLDecoder.decode(page.url(), StandardCharsets.UTF_8)).contains("/kits/" + kit + "/guide");
-        var text = page.locator("body").innerText();
         for (var step : dossier.steps()) {
-            assertThat(text).contains(step.title());
-            step.takes().forEach(t -> assertThat(text).contains(t.name()));
+            var text = page.locator("#step-" + step.number()).innerText();
+            assertThat(text).contains(step.title()).contains(step.threadlocker());
+            step.takes()
+                    .forEach(t -> assertThat(text).contains(t.count() + " ×").contains(t.name()));
+            step.tools().forEach(t -> assertThat(text).contains(t));
             step.does().forEach(d -> assertThat(text).contains(d));
+            step.cautions().forEach(c -> assertThat(text).contains(c));
+            var torque = step.torque();
+            if (torque != null) {
+                assertThat(text)
+                        .contains(beltwright.quantity.Numbers.fixed(torque.torqueNm(), 1) + " N·m")
+                        .contains(torque.basis());
+            }
+        }
+        assertThat(page.locator("section.step").count())
+                .isEqualTo(dossier.steps().size());
+        var proof = page.locator(".tally tbody tr").allInnerTexts();
+        assertThat(proof).hasSameSizeAs(dossier.tallies());
+        for (int i = 0; i < proof.size(); i++) {
+            var tally = dossier.tallies().get(i);
+            assertThat(proof.get(i)).contains(tally.name()).contains(String.valueOf(tally.inSteps()));
         }
         page.goBack();
         assertThat(edits).isNotEmpty();
