@@ -18,6 +18,11 @@ public record Box(List<Item> items) {
         }
     }
 
+    /// {@return mass of everything in the box (kg), NaN where the mass of a part is unknown}
+    public double massKg() {
+        return items.stream().mapToDouble(Item::massKg).sum();
+    }
+
     public int pieces() {
         return items.stream().mapToInt(Item::count).sum();
     }

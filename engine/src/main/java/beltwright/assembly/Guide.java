@@ -11,6 +11,7 @@ import beltwright.kit.Kit;
 import beltwright.kit.Role;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
+import beltwright.part.Consumable;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -168,8 +169,7 @@ public final class Guide {
                 .filter(s -> s.role() == Role.THREADLOCKER)
                 .map(s -> kit.seat(s).part())
                 .findFirst()
-                .map(p -> ((beltwright.part.Consumable) p).use()
-                        + ", one small drop, metal threads only; keep it off skin and eyes")
+                .map(p -> ((Consumable) p).use() + ", one small drop, metal threads only; keep it off skin and eyes")
                 .orElse("");
     }
 

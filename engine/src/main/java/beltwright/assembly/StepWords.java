@@ -6,6 +6,11 @@ import beltwright.kit.Kit;
 import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.part.Material;
+import beltwright.part.Mount;
+import beltwright.part.Part;
+import beltwright.part.ShaftForm;
+import beltwright.part.Wheel;
+import beltwright.part.WheelPulley;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,7 +106,7 @@ final class StepWords {
         does.add("Slide the pulley on, hub towards the " + d.drivePulley().hubSide() + ", "
                 + Numbers.fixed(d.placement().pulleyStandoffMm().nominal(), 1) + " mm from the plate to its near end.");
         does.add(
-                d.motor().shaftForm() == beltwright.part.ShaftForm.FLAT
+                d.motor().shaftForm() == ShaftForm.FLAT
                         ? "Nip the set screws, one of them square on the flat of the shaft."
                         : "Nip the set screws in turn.");
         does.add("They get their torque when the belt is aligned.");
@@ -163,14 +168,11 @@ final class StepWords {
                         .anyMatch(seat -> material(kit, seat.part()) == Material.Hatch.PLASTIC);
     }
 
-    private static Material.Hatch material(Kit kit, beltwright.part.Part part) {
+    private static Material.Hatch material(Kit kit, Part part) {
         return switch (part) {
-            case beltwright.part.Wheel w ->
-                kit.reference().material(w.coreMaterial()).hatch();
-            case beltwright.part.WheelPulley p ->
-                kit.reference().material(p.material()).hatch();
-            case beltwright.part.Mount m ->
-                kit.reference().material(m.material()).hatch();
+            case Wheel w -> kit.reference().material(w.coreMaterial()).hatch();
+            case WheelPulley p -> kit.reference().material(p.material()).hatch();
+            case Mount m -> kit.reference().material(m.material()).hatch();
             default -> Material.Hatch.STEEL;
         };
     }

@@ -20,14 +20,6 @@ abstract class Apart extends Check {
 
     abstract List<Term> across(Subject s);
 
-    static Range sum(List<Term> terms) {
-        var sum = Range.ZERO;
-        for (var term : terms) {
-            sum = term.onto(sum);
-        }
-        return sum;
-    }
-
     static Range apart(Range a, Range b) {
         return new Range(
                 Clearance.apart(a.low(), b.low()),
@@ -39,7 +31,7 @@ abstract class Apart extends Check {
 
     @Override
     public final void measure(Subject s, Reading out) {
-        out.set(wanted, apart(sum(along(s)), sum(across(s))));
+        out.set(wanted, apart(Term.sum(along(s)), Term.sum(across(s))));
     }
 
     @Override

@@ -25,11 +25,7 @@ abstract class ChainGap extends Check {
     }
 
     Range gap(Subject s) {
-        var sum = Range.ZERO;
-        for (var term : terms(s)) {
-            sum = term.onto(sum);
-        }
-        return sum;
+        return Term.sum(terms(s));
     }
 
     @Override

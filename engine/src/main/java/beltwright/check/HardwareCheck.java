@@ -4,6 +4,7 @@ import beltwright.kit.Hardware;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.Role;
+import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
@@ -146,7 +147,7 @@ final class HardwareCheck extends Check {
         return s.kit().seats().values().stream()
                 .filter(seat -> Hardware.joined(seat.name()))
                 .filter(seat -> !jointed(s.kit(), seat.name()) || seat.count() != Hardware.needed(s.kit(), seat.name()))
-                .map(beltwright.kit.Seat::name)
+                .map(Seat::name)
                 .toList();
     }
 }

@@ -106,24 +106,17 @@ final class ScrewChecks {
         }
     }
 
-    private static Range sum(List<Term> terms) {
-        var sum = Range.ZERO;
-        for (var term : terms) {
-            sum = term.onto(sum);
-        }
-        return sum;
-    }
-
     /// {@return ISO lengths of screws in this range (mm)}
     static final double[] LENGTHS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 30, 35, 40, 45, 50, 55, 60};
 
     /// {@return the standard length that engages as much as wanted and ends short of the bottom, or what is missing}
     private static String length(Subject s, Place place, double wanted) {
         double grip = place.screw(s.drive()).lengthMm().nominal()
-                - sum(place.engaged(s)).nominal();
+                - Term.sum(place.engaged(s)).nominal();
         double half = place.screw(s.drive()).lengthMm().upper()
                 - place.screw(s.drive()).lengthMm().nominal();
-        double spread = sum(place.engaged(s)).high() - sum(place.engaged(s)).nominal();
+        double spread =
+                Term.sum(place.engaged(s)).high() - Term.sum(place.engaged(s)).nominal();
         double best = 0;
         for (double length : LENGTHS) {
             boolean ends = length - grip + Math.max(spread, half) + SHORT_OF_MM
@@ -201,7 +194,7 @@ final class ScrewChecks {
         }
 
         private Range engaged(Subject s) {
-            var reach = sum(place.engaged(s));
+            var reach = Term.sum(place.engaged(s));
             var depth = place.depth(s.drive());
             return new Range(
                     Math.min(reach.low(), depth.lower()),
@@ -284,7 +277,7 @@ final class ScrewChecks {
         }
 
         private Range gap(Subject s) {
-            return Range.of(place.depth(s.drive())).minus(sum(place.engaged(s)));
+            return Range.of(place.depth(s.drive())).minus(Term.sum(place.engaged(s)));
         }
 
         @Override
@@ -301,13 +294,13 @@ final class ScrewChecks {
                     "left in front of " + place.meets,
                     List.of(
                             plus("t_depth", place.depth(s.drive())),
-                            minus("l_e", "how far the screw reaches", sum(place.engaged(s)))));
+                            minus("l_e", "how far the screw reaches", Term.sum(place.engaged(s)))));
             out.set(w.given("g_wanted", "to end short of it", SHORT_OF_MM, "mm", HABIT), gap);
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            var reach = sum(place.engaged(s));
+            var reach = Term.sum(place.engaged(s));
             return "reaches " + Numbers.within(reach.nominal(), reach.low(), reach.high()) + " mm of "
                     + Numbers.within(
                             place.depth(s.drive()).nominal(),
@@ -330,7 +323,7 @@ final class ScrewChecks {
             }
             double x = s.at().motorXMm() - s.drive().motor().boltCircleMm().nominal() / 2;
             double face = s.at().plateInnerMm().nominal();
-            double end = face - sum(place.engaged(s)).nominal();
+            double end = face - Term.sum(place.engaged(s)).nominal();
             return List.of(new DrawnDimension(
                     "screw into the motor",
                     View.PLAN,

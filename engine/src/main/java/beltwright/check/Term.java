@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /// One member of a chain of dimensions: added or taken away, whole or by half.
@@ -32,6 +33,15 @@ record Term(int sign, String symbol, @Nullable Dimension of, String told, Range 
 
     private Range part() {
         return divisor == 1 ? range : range.times(1.0 / divisor);
+    }
+
+    /// {@return the whole chain at its limits}
+    static Range sum(List<Term> terms) {
+        var sum = Range.ZERO;
+        for (var term : terms) {
+            sum = term.onto(sum);
+        }
+        return sum;
     }
 
     Range onto(Range before) {

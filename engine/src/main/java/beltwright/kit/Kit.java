@@ -216,13 +216,6 @@ public record Kit(
         }
     }
 
-    /// {@return this kit's seats that no joint holds}
-    public List<Seat> loose() {
-        return seats.values().stream()
-                .filter(s -> joints.stream().noneMatch(j -> j.joins(s.name())))
-                .toList();
-    }
-
     public Seat seat(SeatName name) {
         var seat = seats.get(name);
         if (seat == null) {

@@ -67,11 +67,4 @@ public record ToothedRim(
         double belted = outsideDiameterMm() + 2 * (profile.heightMm() - profile.toothHeightMm());
         return flanges == Flanges.NONE ? belted : Math.max(belted, flangeDiameterMm.upper());
     }
-
-    /// {@return width of the rim over its flanges, nominal (mm)}
-    public double overallWidthMm() {
-        return flanges == Flanges.NONE
-                ? faceWidthMm.nominal()
-                : faceWidthMm.nominal() + flanges.count() * flangeThicknessMm.nominal();
-    }
 }

@@ -51,11 +51,6 @@ public record Dimension(String of, String text, double nominal, double lower, do
         return Unit.of(of);
     }
 
-    /// {@return this dimension moved by `by`, limits and all}
-    public Dimension shifted(double by) {
-        return new Dimension(of, Numbers.plain(nominal + by), nominal + by, lower + by, upper + by, provenance);
-    }
-
     public Dimension forgotten() {
         return unknown(of, provenance);
     }

@@ -1,6 +1,7 @@
 package beltwright.workshop;
 
 import beltwright.part.Reference;
+import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Agreement;
 import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Measurement;
@@ -25,21 +26,21 @@ public record Workshop(Store store, Reference reference) {
 
     /// {@return the workshop in this file, made where there is none, with the reference file of the program}
     ///
-    /// @throws beltwright.quantity.Refusal if the file cannot be made or is no store
+    /// @throws Refusal if the file cannot be made or is no store
     public static Workshop open(Path file) {
         return new Workshop(Store.open(file), ReferenceFile.bundled());
     }
 
     /// {@return everything kept here, ready to use}
     ///
-    /// @throws beltwright.quantity.Refusal if a row was damaged
+    /// @throws Refusal if a row was damaged
     public Shelf shelf() {
         return Shelf.of(store.documents().values(), reference);
     }
 
     /// Reads every `*.yaml` below a folder and saves all documents, or none and says everything that is wrong.
     ///
-    /// @throws beltwright.quantity.Refusal if there is nothing to read
+    /// @throws Refusal if there is nothing to read
     public Import importFolder(Path folder) {
         return importFolders(List.of(folder));
     }
@@ -58,7 +59,7 @@ public record Workshop(Store store, Reference reference) {
 
     /// {@return the shelf that importing these folders into an empty store would give}
     ///
-    /// @throws beltwright.quantity.Refusal naming the first mistake, if there is any
+    /// @throws Refusal naming the first mistake, if there is any
     public static Shelf shelfOf(List<Path> folders, Reference reference) {
         return Shelf.of(agreed(read(folders), Map.of(), reference).orRefuse(), reference);
     }
@@ -73,7 +74,7 @@ public record Workshop(Store store, Reference reference) {
 
     /// Writes every document as a file of its own into a new or an empty folder.
     ///
-    /// @throws beltwright.quantity.Refusal if the folder is not empty or cannot be written
+    /// @throws Refusal if the folder is not empty or cannot be written
     public void exportFolder(Path folder) {
         Folder.write(folder, store.documents().values());
     }
@@ -81,7 +82,7 @@ public record Workshop(Store store, Reference reference) {
     /// Saves what these edits make of the documents kept here, or nothing.
     ///
     /// @return the documents that changed
-    /// @throws beltwright.quantity.Refusal if an edit cannot be made, or changes what a measurement
+    /// @throws Refusal if an edit cannot be made, or changes what a measurement
     ///     says: the next reading would lay the measured value over it again
     public List<Document> keep(List<Edit> edits) {
         return store.change(stored -> {
@@ -106,7 +107,7 @@ public record Workshop(Store store, Reference reference) {
     private static void refuseMeasured(Measurement measurement, List<Edit> edits) {
         for (var edit : edits) {
             if (edit.document().equals(measurement.of()) && measurement.values().containsKey(edit.path())) {
-                throw new beltwright.quantity.Refusal(
+                throw new Refusal(
                         edit.document() + "." + edit.path(),
                         "was measured ('" + measurement.id() + "'), and that value would be laid over the edit again",
                         "a field that no measurement gives",

@@ -2,6 +2,7 @@ package beltwright.app.bench;
 
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
+import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.layout.LayoutSolver;
 import beltwright.press.drawing.Drawing;
@@ -150,7 +151,7 @@ public final class Bench implements AutoCloseable {
         return Draft.parse(ctx.pathParam("kit"), ctx.queryParams("set"));
     }
 
-    private beltwright.dossier.Dossier dossier(Context ctx) {
+    private Dossier dossier(Context ctx) {
         var draft = draft(ctx);
         return Dossiers.of(draft.over(shelf()).kit(draft.kit()));
     }

@@ -127,7 +127,7 @@ public final class GuidePage {
     }
 
     public String mass() {
-        double mass = items().stream().mapToDouble(Box.Item::massKg).sum();
+        double mass = dossier.box().massKg();
         return Double.isNaN(mass) ? "unknown" : Numbers.fixed(mass, 2) + " kg";
     }
 
@@ -173,11 +173,11 @@ public final class GuidePage {
     }
 
     public int inBox() {
-        return tallies().stream().mapToInt(Tally::inBox).sum();
+        return Tally.total(tallies()).inBox();
     }
 
     public int inSteps() {
-        return tallies().stream().mapToInt(Tally::inSteps).sum();
+        return Tally.total(tallies()).inSteps();
     }
 
     public boolean meets() {
