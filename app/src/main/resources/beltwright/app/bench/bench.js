@@ -123,7 +123,6 @@ function replace(next, ids, sent) {
 
 async function go(address, push, sent) {
   const turn = ++running;
-  const focused = document.activeElement?.id;
   const before = readings();
   document.body.classList.add("busy");
   try {
@@ -134,6 +133,7 @@ async function go(address, push, sent) {
       location.assign(address);
       return;
     }
+    const focused = document.activeElement?.id; // as it is when the page arrives, not when it was asked for
     if (response.status === 422) {
       replace(next, ["lead", "part", "drafting"], sent);
     } else {
