@@ -7,26 +7,34 @@ package beltwright.part;
 /// - Hexagon, socket and head sizes: ISO 4032, 4762, 7380-1, 10642, 4026, transcribed from memory and compared in the
 ///   tests with a general-purpose parts library.
 public enum Thread {
-    M3(3, 0.5, 3.4, 2.5, 5.5),
-    M4(4, 0.7, 4.5, 3.3, 7),
-    M5(5, 0.8, 5.5, 4.2, 8),
-    M6(6, 1, 6.6, 5, 10),
-    M8(8, 1.25, 9, 6.8, 13),
-    M10(10, 1.5, 11, 8.5, 16),
-    M12(12, 1.75, 13.5, 10.2, 18);
+    M3(3, 0.5, 3.4, 2.5, 5.5, 2.4),
+    M4(4, 0.7, 4.5, 3.3, 7, 3.2),
+    M5(5, 0.8, 5.5, 4.2, 8, 4.7),
+    M6(6, 1, 6.6, 5, 10, 5.2),
+    M8(8, 1.25, 9, 6.8, 13, 6.8),
+    M10(10, 1.5, 11, 8.5, 16, 8.4),
+    M12(12, 1.75, 13.5, 10.2, 18, 10.8);
 
     private final double majorMm;
     private final double pitchMm;
     private final double clearanceHoleMm;
     private final double tapDrillMm;
     private final double hexagonMm;
+    private final double nutHeightMm;
 
-    Thread(double majorMm, double pitchMm, double clearanceHoleMm, double tapDrillMm, double hexagonMm) {
+    Thread(
+            double majorMm,
+            double pitchMm,
+            double clearanceHoleMm,
+            double tapDrillMm,
+            double hexagonMm,
+            double nutHeightMm) {
         this.majorMm = majorMm;
         this.pitchMm = pitchMm;
         this.clearanceHoleMm = clearanceHoleMm;
         this.tapDrillMm = tapDrillMm;
         this.hexagonMm = hexagonMm;
+        this.nutHeightMm = nutHeightMm;
     }
 
     public double majorMm() {
@@ -49,6 +57,11 @@ public enum Thread {
     /// {@return width across flats of the matching hexagon nut (mm)}
     public double hexagonMm() {
         return hexagonMm;
+    }
+
+    /// {@return greatest height of the matching plain hexagon nut, style 1 (mm)}
+    public double nutHeightMm() {
+        return nutHeightMm;
     }
 
     /// {@return basic pitch diameter d2 = d − 0.649519·p (mm)}

@@ -1,0 +1,86 @@
+package beltwright.part;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/// Standard deep groove ball bearings for axles of 8, 10, 12 and 15 mm: boundary sizes by designation.
+///
+/// - Source: ISO 15, as the makers' general catalogues print it; rows that say `from memory` were not read there.
+/// - A seal takes no width, except in the 688: open it is 4 mm wide, sealed 5 mm. The sealed one is the one sold for
+///   wheels.
+/// - Leaves out: bearings to inch sizes, flanged ones, and what an axle of another diameter takes.
+public enum BearingSize {
+    B688("688", 8, 16, 4, BearingSize.READ),
+    B688_SEALED("688 sealed", 8, 16, 5, BearingSize.READ),
+    B698("698", 8, 19, 6, BearingSize.READ),
+    B608("608", 8, 22, 7, BearingSize.READ),
+    B628("628", 8, 24, 8, BearingSize.REMEMBERED),
+    B638("638", 8, 28, 9, BearingSize.REMEMBERED),
+    B6800("6800", 10, 19, 5, BearingSize.READ),
+    B6900("6900", 10, 22, 6, BearingSize.READ),
+    B6000("6000", 10, 26, 8, BearingSize.REMEMBERED),
+    B6200("6200", 10, 30, 9, BearingSize.REMEMBERED),
+    B6801("6801", 12, 21, 5, BearingSize.READ),
+    B6901("6901", 12, 24, 6, BearingSize.READ),
+    B6001("6001", 12, 28, 8, BearingSize.READ),
+    B6201("6201", 12, 32, 10, BearingSize.REMEMBERED),
+    B6902("6902", 15, 28, 7, BearingSize.READ),
+    B6002("6002", 15, 32, 9, BearingSize.READ);
+
+    private static final String READ = "ISO 15, read in bearing makers' general catalogues";
+    private static final String REMEMBERED = "ISO 15, from memory";
+
+    /// Limits and wear move a measured size by far less than this (mm), and no two standard sizes lie so close.
+    private static final double SAME_MM = 0.2;
+
+    private final String designation;
+    private final double boreMm;
+    private final double outsideMm;
+    private final double widthMm;
+    private final String source;
+
+    BearingSize(String designation, double boreMm, double outsideMm, double widthMm, String source) {
+        this.designation = designation;
+        this.boreMm = boreMm;
+        this.outsideMm = outsideMm;
+        this.widthMm = widthMm;
+        this.source = source;
+    }
+
+    /// {@return the standard bearing of this designation}
+    public static Optional<BearingSize> named(String designation) {
+        return Arrays.stream(values())
+                .filter(b -> b.designation.equals(designation))
+                .findFirst();
+    }
+
+    /// {@return the standard bearing of these sizes (mm), measured or nominal}
+    public static Optional<BearingSize> of(double boreMm, double outsideMm, double widthMm) {
+        return Arrays.stream(values())
+                .filter(b -> Math.abs(b.boreMm - boreMm) < SAME_MM
+                        && Math.abs(b.outsideMm - outsideMm) < SAME_MM
+                        && Math.abs(b.widthMm - widthMm) < SAME_MM)
+                .findFirst();
+    }
+
+    @Override
+    public String toString() {
+        return designation;
+    }
+
+    public double boreMm() {
+        return boreMm;
+    }
+
+    public double outsideMm() {
+        return outsideMm;
+    }
+
+    public double widthMm() {
+        return widthMm;
+    }
+
+    public String source() {
+        return source;
+    }
+}
