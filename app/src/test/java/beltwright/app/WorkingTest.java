@@ -37,7 +37,7 @@ class WorkingTest {
             var layout = LayoutSolver.solve(kit);
             for (var subject : Subject.of(kit, layout)) {
                 for (var check : Checks.ALL) {
-                    if (check.scope() == subject.scope() && check.applies(subject)) {
+                    if (check.concerns(subject)) {
                         var measured = new Reading();
                         var explained = new Reading();
                         check.measure(subject, measured);

@@ -58,14 +58,30 @@ public final class Guide {
     public static List<Step> steps(Kit kit, List<FirstNumber> numbers) {
         var steps = new ArrayList<Step>();
         steps.add(layOut(kit));
-        for (var placed : Order.of(kit)) {
-            steps.add(step(kit, placed, steps.size() + 1));
+        var placed = Order.of(kit);
+        for (var one : placed) {
+            if (!closing(one.joint())) {
+                steps.add(step(kit, one, steps.size() + 1));
+            }
         }
         for (var drive : kit.drives()) {
             steps.add(tension(drive, numbers, steps.size() + 1));
         }
+        for (var one : placed) {
+            if (closing(one.joint())) {
+                steps.add(step(kit, one, steps.size() + 1));
+            }
+        }
         steps.add(firstRide(kit, steps.size() + 1));
         return steps;
+    }
+
+    /// {@return whether a joint hides the belt, or carries the board: both wait until the belt is set}
+    private static boolean closing(Joint joint) {
+        return switch (joint.of().getFirst().role()) {
+            case COVER, DECK, RISER -> true;
+            default -> false;
+        };
     }
 
     /// {@return for each part, how many the box holds and how many the steps use}
@@ -184,11 +200,17 @@ public final class Guide {
         var tension = byKey.get("tension." + drive.side());
         var hertz = byKey.get("span-frequency." + drive.side());
         var force = byKey.get("deflection-force." + drive.side());
-        var setScrews = Torques.screw(drive.setScrew());
-        does.add(
-                "Loosen the set screws, lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie"
-                        + " in one plane. Tighten the set screws"
-                        + (setScrews == null ? "." : " to " + Numbers.fixed(setScrews.torqueNm(), 1) + " N·m."));
+        if (drive.setScrew().blank()) {
+            does.add(
+                    "Lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie in one"
+                            + " plane.");
+        } else {
+            var setScrews = Torques.screw(drive.setScrew());
+            does.add(
+                    "Loosen the set screws, lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie"
+                            + " in one plane. Tighten the set screws"
+                            + (setScrews == null ? "." : " to " + Numbers.fixed(setScrews.torqueNm(), 1) + " N·m."));
+        }
         does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
         if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
             does.add("Roll the wheel a full turn, then pluck the span: " + Numbers.fixed(hertz.value(), 0)
@@ -210,13 +232,7 @@ public final class Guide {
                 "Align the " + drive.side() + " belt and set its tension",
                 "",
                 List.of(),
-                List.of(
-                        Tools.hexKey(
-                                drive.motorScrew().head(), drive.motorScrew().thread()),
-                        Tools.hexKey(drive.setScrew().head(), drive.setScrew().thread()),
-                        "phone with a tuner, or spring scale and rule",
-                        "straightedge",
-                        "torque wrench"),
+                tensionTools(drive),
                 Torques.screw(drive.motorScrew()),
                 "",
                 does,
@@ -225,6 +241,16 @@ public final class Guide {
                         "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The value is a habit to start from, not a guarantee."),
                 seats.stream().map(SeatName::toString).toList(),
                 List.of());
+    }
+
+    private static List<String> tensionTools(Drive drive) {
+        var tools = new LinkedHashSet<String>();
+        tools.add(Tools.hexKey(drive.motorScrew().head(), drive.motorScrew().thread()));
+        if (!drive.setScrew().blank()) {
+            tools.add(Tools.hexKey(drive.setScrew().head(), drive.setScrew().thread()));
+        }
+        tools.addAll(List.of("phone with a tuner, or spring scale and rule", "straightedge", "torque wrench"));
+        return List.copyOf(tools);
     }
 
     private static Step firstRide(Kit kit, int number) {

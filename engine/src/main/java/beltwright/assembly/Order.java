@@ -62,13 +62,14 @@ final class Order {
 
     /// What is further in goes on first.
     private void axle(Side side) {
-        var mount = joint(side, Role.MOUNT, Joint.Way.CLAMP);
+        var mount = mount(side);
+        var spacer = joint(side, Role.AXLE_SPACER, Joint.Way.SLIDE);
         var ring = joint(side, Role.INNER_RING, Joint.Way.SLIDE);
         var wheel = joint(side, Role.WHEEL, Joint.Way.SLIDE);
         var outer = joint(side, Role.OUTER_RING, Joint.Way.SLIDE);
         var nut = joint(side, Role.WHEEL, Joint.Way.NUT);
         var line = new ArrayList<Joint>();
-        for (var joint : new Joint[] {mount, ring, wheel, outer, nut}) {
+        for (var joint : new Joint[] {mount, spacer, ring, wheel, outer, nut}) {
             if (joint != null) {
                 if (!line.isEmpty()) {
                     wait(line.getLast(), joint, "further in on the same axle");
@@ -82,14 +83,18 @@ final class Order {
         var side = drive.side();
         var motor = joint(side, Role.MOTOR, Joint.Way.SCREWS);
         var pulley = joint(side, Role.DRIVE_PULLEY, Joint.Way.SET_SCREWS);
-        var wheelPulley = joint(side, Role.WHEEL_PULLEY, Joint.Way.SCREWS);
+        var wheelPulley = first(
+                joint(side, Role.WHEEL_PULLEY, Joint.Way.SCREWS), joint(side, Role.WHEEL_PULLEY, Joint.Way.PRESS_FIT));
         var belt = joint(side, Role.BELT, Joint.Way.TEETH);
+        var idler = joint(side, Role.IDLER, Joint.Way.SCREWS);
         var onAxle = joint(side, Role.WHEEL, Joint.Way.SLIDE);
         double pulleyReach = drive.drivePulley().rim().reachDiameterMm();
         if (!(pulleyReach < drive.mount().openingMm().lower())) {
             wait(motor, pulley, "the drive pulley does not pass the opening of the plate");
         }
-        wait(joint(side, Role.MOUNT, Joint.Way.CLAMP), motor, "the mount is aligned before it carries the motor");
+        wait(mount(side), motor, "the mount is aligned before it carries the motor");
+        wait(motor, idler, "the idler stands beside the line to the motor");
+        wait(idler, belt, "the belt runs over it");
         wait(pulley, belt, "the belt runs on it");
         wait(wheelPulley, belt, "the belt runs on it");
         if (drive.wheelPulley().boreDiameterMm().upper()
@@ -105,6 +110,23 @@ final class Order {
             wait(onAxle, belt, "the belt is lifted over the flange with the motor pushed in");
             wait(belt, joint(side, Role.WHEEL, Joint.Way.NUT), "the wheel can still move out a little");
         }
+    }
+
+    /// {@return how the mount of this side is held to the hanger, by whichever way}
+    private @Nullable Joint mount(Side side) {
+        return first(
+                joint(side, Role.MOUNT, Joint.Way.CLAMP),
+                joint(side, Role.MOUNT, Joint.Way.SCREWS),
+                joint(side, Role.MOUNT, Joint.Way.ONE_PIECE));
+    }
+
+    private static @Nullable Joint first(@Nullable Joint... joints) {
+        for (var joint : joints) {
+            if (joint != null) {
+                return joint;
+            }
+        }
+        return null;
     }
 
     private void wait(@Nullable Joint first, @Nullable Joint then, String why) {
@@ -166,7 +188,7 @@ final class Order {
         }
         return switch (joint.by()) {
             case PRESS_FIT -> 1;
-            case CLAMP -> 2;
+            case CLAMP, ONE_PIECE -> 2;
             case SCREWS -> 3;
             case SET_SCREWS -> 4;
             case TEETH -> 5;

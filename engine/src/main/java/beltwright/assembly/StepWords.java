@@ -22,6 +22,12 @@ final class StepWords {
 
     static String title(Joint joint) {
         var added = joint.of().getFirst();
+        if (added.role() == Role.RISER) {
+            return "Lay the riser between deck and baseplate";
+        }
+        if (added.role() == Role.DECK) {
+            return "Screw the deck on the baseplate";
+        }
         var onto = joint.of().size() > 1 ? " " + onto(joint) : "";
         return switch (joint.by()) {
             case CLAMP -> "Clamp the " + added + onto;
@@ -31,13 +37,19 @@ final class StepWords {
             case SLIDE -> "Slide the " + added + onto;
             case TEETH -> "Lay the " + added + " on its pulleys";
             case NUT -> "Tighten the nut of the " + added;
+            case ONE_PIECE -> "Check the " + added + ", made in one piece with the hanger";
         };
     }
 
     private static String onto(Joint joint) {
         var base = joint.of().get(1);
         return switch (base.role()) {
-            case HANGER -> joint.by() == Joint.Way.CLAMP ? "on the hanger" : "on the axle";
+            case HANGER ->
+                switch (joint.by()) {
+                    case CLAMP -> "on the hanger";
+                    case SCREWS -> "to the hanger";
+                    default -> "on the axle";
+                };
             case WHEEL -> joint.by() == Joint.Way.SCREWS ? "to the wheel" : "into the wheel";
             default -> "to the " + base;
         };
@@ -57,10 +69,17 @@ final class StepWords {
             case SCREWS -> screws(kit, joint, does);
             case SET_SCREWS -> drive(kit, joint).ifPresent(d -> pulley(d, does));
             case PRESS_FIT -> {
+                if (added.role() == Role.WHEEL_PULLEY) {
+                    does.add("Press the pulley straight into the recess of the core until it is seated all around.");
+                    does.add("Mark pulley and core across the joint with paint: if the marks part, it has slipped.");
+                    return does;
+                }
                 does.add("Press on the outer ring only, straight, until it rests on its shoulder.");
                 does.add("The bearing must still turn by hand without grinding.");
             }
             case SLIDE -> slide(added, does);
+            case ONE_PIECE ->
+                does.add("Look along the hanger: the mount must stand square to it, without a crack at its root.");
             case TEETH -> {
                 does.add("Push the motor in towards the axle.");
                 does.add(
@@ -92,14 +111,56 @@ final class StepWords {
             does.add(
                     "Put a washer on each screw, pass it through its slot and turn it in by hand: leave the motor just able to slide.");
             does.add("These screws get their torque when the belt tension is set.");
-        } else {
-            does.add("Push the lugs fully into the openings of the core; the pulley must sit flat all around.");
-            does.add(
-                    plastic(kit, joint)
-                            ? "Tighten the screws crosswise with a short key until the pulley sits flat, no further: plastic"
-                                    + " gives way under the heads, and what it bears is not known. Look again after the first ride."
-                            : "Tighten the screws crosswise.");
+            return;
         }
+        switch (joint.of().getFirst().role()) {
+            case MOUNT -> flange(kit, joint, does);
+            case IDLER -> idler(kit, joint, does);
+            case COVER -> {
+                does.add("Lay the wires clear of belt and wheel, then slide the cover over the drive pulley.");
+                does.add("Tighten its screws by hand; turn the wheel twice: nothing rubs.");
+            }
+            case DECK -> {
+                does.add("Pass the screws through deck, riser and baseplate, put the nuts on and tighten crosswise.");
+                does.add("Lean the deck fully to both sides: no wheel, motor or wire touches it.");
+            }
+            default -> pulleyScrews(kit, joint, does);
+        }
+    }
+
+    private static void flange(Kit kit, Joint joint, List<String> does) {
+        drive(kit, joint).ifPresent(d -> {
+            double angle = d.placement().aboveAxleDeg().nominal();
+            does.add("Turn the mount to the position in which the motor will lie "
+                    + d.placement().motor()
+                    + " of the axle, " + Numbers.fixed(Math.abs(angle), 0) + "° " + (angle < 0 ? "below" : "above")
+                    + " its line; the holes allow no other near it.");
+        });
+        does.add("Tighten the screws crosswise, a little at a time.");
+    }
+
+    private static void idler(Kit kit, Joint joint, List<String> does) {
+        drive(kit, joint)
+                .ifPresent(d -> does.add("Set the idler "
+                        + Numbers.fixed(d.placement().idlerAlongMm().nominal(), 1)
+                        + " mm from the axle towards the motor and "
+                        + Numbers.fixed(Math.abs(d.placement().idlerAsideMm().nominal()), 1) + " mm "
+                        + (d.placement().idlerAsideMm().nominal() < 0 ? "below" : "above")
+                        + " that line, then lock it."));
+        does.add("It must stay where it is: a board brakes through the same belt.");
+    }
+
+    private static void pulleyScrews(Kit kit, Joint joint, List<String> does) {
+        boolean lugs = drive(kit, joint).stream().anyMatch(d -> d.wheelPulley().holding() == WheelPulley.Holding.LUGS);
+        does.add(
+                lugs
+                        ? "Push the lugs fully into the openings of the core; the pulley must sit flat all around."
+                        : "Lay the pulley flat on the core, hole over hole.");
+        does.add(
+                plastic(kit, joint)
+                        ? "Tighten the screws crosswise with a short key until the pulley sits flat, no further: plastic"
+                                + " gives way under the heads, and what it bears is not known. Look again after the first ride."
+                        : "Tighten the screws crosswise.");
     }
 
     private static void pulley(Drive d, List<String> does) {
@@ -120,6 +181,9 @@ final class StepWords {
                 does.add(
                         "Guide the belt over its pulley, then turn the wheel by hand: every tooth sits in its groove, nothing rubs.");
             }
+            case RISER ->
+                does.add("Wedges: the thick end as the kit's sheet says; a turned wedge steers the wrong way.");
+            case AXLE_SPACER -> does.add("Slide it up against the end face of the hanger.");
             case CORE_SPACER ->
                 does.add("Drop the core spacer in; never ride without it, the nut would pinch the bearings.");
             default ->
@@ -138,12 +202,8 @@ final class StepWords {
             case NUT ->
                 cautions.add(
                         "A wrong stack or a missing spacer lets a wheel come off. Count the pieces on the axle once more.");
-            case SCREWS -> {
-                if (joint.of().getFirst().role() == Role.MOTOR) {
-                    cautions.add(
-                            "Only the screws of this list: a longer one reaches the windings and ruins the motor.");
-                }
-            }
+            case SCREWS -> screwCautions(joint, cautions);
+            case ONE_PIECE -> cautions.add("A cracked hanger is scrap: never straighten or weld it.");
             case CLAMP ->
                 cautions.add(
                         "A mount that turns on the hanger throws the belt off: check the clamp after every strike.");
@@ -158,6 +218,21 @@ final class StepWords {
             cautions.add("No threadlocker on plastic: some plastics crack under it.");
         }
         return cautions;
+    }
+
+    private static void screwCautions(Joint joint, List<String> cautions) {
+        switch (joint.of().getFirst().role()) {
+            case MOTOR -> {
+                cautions.add("Only the screws of this list: a longer one reaches the windings and ruins the motor.");
+                cautions.add("Pinched or bent wires short the pack: keep them off edges, belt and wheel.");
+            }
+            case COVER -> cautions.add("Never run the belt with the cover off and hands near it.");
+            case DECK ->
+                cautions.add(
+                        "A wheel that touches the deck stops at once and throws the rider: lean it fully by hand first.");
+            case IDLER -> cautions.add("No sprung idler: under braking it gives way and the belt jumps.");
+            default -> {}
+        }
     }
 
     /// {@return whether screws clamp or enter plastic here}

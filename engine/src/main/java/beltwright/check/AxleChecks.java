@@ -10,7 +10,6 @@ import beltwright.layout.DrawnDimension.View;
 import beltwright.part.Sleeve;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
-import beltwright.quantity.Range;
 import java.util.List;
 
 /// Does the wheel end go together on the axle, and stay there? The outer ring turns with the wheel and sits firm; the
@@ -22,15 +21,11 @@ final class AxleChecks {
 
     static List<Check> all() {
         return List.of(
-                new OnAxle("inner"),
-                new OnAxle("outer"),
-                new InSeat("inner"),
-                new InSeat("outer"),
-                new SeatDepth(),
                 new SleeveOnAxle("core-spacer-bore", "Core spacer on the axle", Role.CORE_SPACER),
                 new SleeveOnAxle("inner-ring-bore", "Inner speed ring on the axle", Role.INNER_RING),
                 new SleeveOnAxle("outer-ring-bore", "Outer speed ring on the axle", Role.OUTER_RING),
-                new RingsClearShields(),
+                new SleeveOnAxle("axle-spacer-bore", "Axle spacer on the axle", Role.AXLE_SPACER),
+                new WasherOnAxle(),
                 new CoreSpacer(),
                 new ThreadPastNut(),
                 new NutClamps());
@@ -40,102 +35,9 @@ final class AxleChecks {
         return switch (role) {
             case CORE_SPACER -> s.end().coreSpacer();
             case INNER_RING -> s.end().innerRing();
+            case AXLE_SPACER -> s.end().spacer();
             default -> s.end().outerRing();
         };
-    }
-
-    /// The inner ring slides on the standing axle without slop.
-    static final class OnAxle extends Fit {
-        private final boolean inner;
-
-        OnAxle(String which) {
-            super(
-                    which + "-bearing-axle",
-                    (which.equals("inner") ? "Inner" : "Outer") + " bearing on the axle",
-                    Scope.END,
-                    0,
-                    0.05,
-                    "standing axle, inner ring may slide, " + HABIT,
-                    which.equals("inner") ? Role.INNER_BEARING : Role.OUTER_BEARING,
-                    Role.HANGER);
-            this.inner = which.equals("inner");
-        }
-
-        @Override
-        Dimension hole(Subject s) {
-            return (inner ? s.end().innerBearing() : s.end().outerBearing()).boreMm();
-        }
-
-        @Override
-        Dimension shaft(Subject s) {
-            return s.kit().hanger().axleDiameterMm();
-        }
-    }
-
-    /// The outer ring sits firm in the turning wheel.
-    static final class InSeat extends Fit {
-        private final boolean inner;
-
-        InSeat(String which) {
-            super(
-                    which + "-bearing-seat",
-                    (which.equals("inner") ? "Inner" : "Outer") + " bearing in its seat",
-                    Scope.END,
-                    -0.06,
-                    0,
-                    "turning wheel, outer ring firm, " + HABIT,
-                    which.equals("inner") ? Role.INNER_BEARING : Role.OUTER_BEARING,
-                    Role.WHEEL);
-            this.inner = which.equals("inner");
-        }
-
-        @Override
-        Dimension hole(Subject s) {
-            return s.end().wheel().bearingSeatMm();
-        }
-
-        @Override
-        Dimension shaft(Subject s) {
-            return (inner ? s.end().innerBearing() : s.end().outerBearing()).outsideMm();
-        }
-    }
-
-    /// The seat supports most of the bearing's width.
-    static final class SeatDepth extends ChainGap {
-        SeatDepth() {
-            super(
-                    "seat-depth",
-                    "Bearing seats deep enough",
-                    Scope.END,
-                    -1.5,
-                    "the ring may stand out by up to 1.5 mm, " + HABIT,
-                    Role.WHEEL,
-                    Role.INNER_BEARING,
-                    Role.OUTER_BEARING);
-        }
-
-        private static Dimension wider(Subject s) {
-            var a = s.end().innerBearing().widthMm();
-            var b = s.end().outerBearing().widthMm();
-            return a.upper() >= b.upper() ? a : b;
-        }
-
-        @Override
-        List<Term> terms(Subject s) {
-            return List.of(plus("t_seat", s.end().wheel().bearingSeatDepthMm()), minus("b_bearing", wider(s)));
-        }
-
-        @Override
-        public String says(Subject s, Reading r) {
-            return r.capacity() < 0
-                    ? "the ring stands " + Numbers.fixed(-r.capacity(), 2) + " mm out of its seat; 1.5 at most"
-                    : "the ring is inside its seat";
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            return "a deeper seat or a narrower bearing";
-        }
     }
 
     /// A sleeve goes over the axle.
@@ -158,79 +60,28 @@ final class AxleChecks {
         }
     }
 
-    /// Rings and spacer press on the inner ring only.
-    static final class RingsClearShields extends Check {
-        RingsClearShields() {
+    /// The washer under the nut goes over the axle's thread.
+    static final class WasherOnAxle extends Fit {
+        WasherOnAxle() {
             super(
-                    "rings-shields",
-                    "Rings and spacer on the inner ring only",
-                    "mm",
+                    "axle-washer-hole",
+                    "Axle washer over the axle",
                     Scope.END,
-                    "shoulder of the inner ring taken as bore + 0.35·(outside − bore), " + HABIT,
-                    Role.INNER_RING,
-                    Role.OUTER_RING,
-                    Role.CORE_SPACER,
-                    Role.INNER_BEARING,
-                    Role.OUTER_BEARING);
-        }
-
-        static double shoulder(double bore, double outside) {
-            return bore + 0.35 * (outside - bore);
-        }
-
-        private static Range shoulder(Subject s) {
-            var in = s.end().innerBearing();
-            var out = s.end().outerBearing();
-            return Range.exact(Math.min(
-                    shoulder(in.boreMm().nominal(), in.outsideMm().nominal()),
-                    shoulder(out.boreMm().nominal(), out.outsideMm().nominal())));
-        }
-
-        private static Range widest(Subject s) {
-            var a = s.end().innerRing().outsideMm();
-            var b = s.end().outerRing().outsideMm();
-            var c = s.end().coreSpacer().outsideMm();
-            return new Range(
-                    Math.max(Math.max(a.lower(), b.lower()), c.lower()),
-                    Math.max(Math.max(a.nominal(), b.nominal()), c.nominal()),
-                    Math.max(Math.max(a.upper(), b.upper()), c.upper()));
+                    0,
+                    1,
+                    HABIT,
+                    Role.AXLE_WASHER,
+                    Role.HANGER);
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.set(widest(s), shoulder(s));
+        Dimension hole(Subject s) {
+            return s.end().washer().holeMm();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            w.given("d1", s.end().innerBearing().boreMm());
-            w.given("D1", s.end().innerBearing().outsideMm());
-            w.given("d2", s.end().outerBearing().boreMm());
-            w.given("D2", s.end().outerBearing().outsideMm());
-            w.given("o1", s.end().innerRing().outsideMm());
-            w.given("o2", s.end().outerRing().outsideMm());
-            w.given("o3", s.end().coreSpacer().outsideMm());
-            var widest = widest(s);
-            var shoulder = shoulder(s);
-            w.line("o", "max(max(o1, o2), o3)", widest.nominal(), "mm", "the widest sleeve");
-            w.line("o_max", "max(max(o1_max, o2_max), o3_max)", widest.high(), "mm", "at its upper limit");
-            w.line(
-                    "a",
-                    "min(d1 + 0.35·(D1 − d1), d2 + 0.35·(D2 − d2))",
-                    shoulder.nominal(),
-                    "mm",
-                    "shoulder of the inner ring");
-            out.set(widest, shoulder);
-        }
-
-        @Override
-        public String says(Subject s, Reading r) {
-            return "widest sleeve " + r.demandText() + " mm; " + r.capacityText() + " allowed";
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            return "sleeves of at most " + mm(r.capacity()) + " outside diameter";
+        Dimension shaft(Subject s) {
+            return s.kit().hanger().axleDiameterMm();
         }
     }
 
@@ -311,7 +162,12 @@ final class AxleChecks {
                     Scope.END,
                     "at least one full thread beyond the nut, " + HABIT,
                     Role.AXLE_NUT,
-                    Role.HANGER);
+                    Role.HANGER,
+                    Role.INNER_RING,
+                    Role.INNER_BEARING,
+                    Role.CORE_SPACER,
+                    Role.OUTER_BEARING,
+                    Role.OUTER_RING);
         }
 
         @Override
@@ -375,7 +231,18 @@ final class AxleChecks {
     /// The nut meets the stack before it runs out of thread.
     static final class NutClamps extends ChainGap {
         NutClamps() {
-            super("nut-clamps", "Nut reaches the stack", Scope.END, 0.5, HABIT, Role.AXLE_NUT, Role.HANGER);
+            super(
+                    "nut-clamps",
+                    "Nut reaches the stack",
+                    Scope.END,
+                    0.5,
+                    HABIT,
+                    Role.HANGER,
+                    Role.INNER_RING,
+                    Role.INNER_BEARING,
+                    Role.CORE_SPACER,
+                    Role.OUTER_BEARING,
+                    Role.OUTER_RING);
         }
 
         @Override

@@ -143,7 +143,9 @@ final class BeltChecks {
                     1.0,
                     "at least 1 mm beyond the belt's length tolerance, common practice, no source",
                     Role.MOUNT,
-                    Role.BELT);
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
         }
 
         @Override
@@ -206,7 +208,9 @@ final class BeltChecks {
                     "1.8 mm over open pulleys from a belt maker's technical manual, table 8; none where belt and pulley "
                             + "slide on together, a flange's height more where both are closed (common practice, no source)",
                     Role.MOUNT,
-                    Role.BELT);
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
         }
 
         @Override
@@ -254,7 +258,8 @@ final class BeltChecks {
                     1.0,
                     "common practice, no source",
                     Role.DRIVE_PULLEY,
-                    Role.WHEEL_PULLEY);
+                    Role.WHEEL_PULLEY,
+                    Role.BELT);
         }
 
         @Override
@@ -295,7 +300,8 @@ final class BeltChecks {
                     "six whole teeth for the full rating, a belt maker's technical manual, table 11; rounded down,"
                             + " never up",
                     Role.DRIVE_PULLEY,
-                    Role.BELT);
+                    Role.BELT,
+                    Role.WHEEL_PULLEY);
         }
 
         @Override
@@ -305,7 +311,7 @@ final class BeltChecks {
         }
 
         private static double whole(Subject s, double centreDistance) {
-            double wrap = LayoutSolver.pitchLine(s.drive()).driveWrapRad(centreDistance);
+            double wrap = LayoutSolver.loop(s.drive()).driveWrapRad(centreDistance);
             return Math.floor(
                     PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrap));
         }
@@ -314,9 +320,7 @@ final class BeltChecks {
         void write(Subject s, Working w) {
             Closure.centreDistance(s.drive(), s.at(), w);
             double centre = s.at().centreDistanceMm().nominal();
-            var line = LayoutSolver.pitchLine(s.drive());
-            w.line("φ", "asin((D − d)/(2·C))", line.spanAngleRad(centre), "rad", "angle between span and centre line");
-            double wrap = w.line("wrap", "π − 2·φ", line.driveWrapRad(centre), "rad", "on the drive pulley");
+            double wrap = Closure.driveWrap(s.drive(), centre, w);
             int teeth = s.drive().drivePulley().rim().teeth();
             w.line("z_mesh", "z1·wrap/(2·π)", PitchLine.teethInMesh(teeth, wrap), "teeth", "exact arc");
             w.line("z_whole", "floor(z_mesh)", teeth(s).nominal(), "teeth", "whole teeth count");

@@ -23,7 +23,10 @@ final class BrakingCheck extends Check {
                 "statics at the controller's brake limit; grip and the pack's acceptance not considered",
                 Role.CONTROLLER,
                 Role.MOTOR,
-                Role.WHEEL);
+                Role.WHEEL,
+                Role.DRIVE_PULLEY,
+                Role.WHEEL_PULLEY);
+        tasked();
     }
 
     private static double deceleration(Subject s, double kv, double current, double massKg, double wheelDiameterMm) {

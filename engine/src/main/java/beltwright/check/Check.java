@@ -18,12 +18,15 @@ public abstract class Check {
     private final Scope scope;
     private final String source;
     private final List<Role> about;
+    private final long read;
+    private boolean placed;
+    private boolean tasked;
 
     /// @param slug short name in keys and scripts
     /// @param name the question as the ladder prints it
     /// @param unit of demand and capacity; empty for a yes-or-no question
     /// @param source where formula and required value come from
-    /// @param about the seats it is about
+    /// @param about the seats whose parts it reads, the one to change first leading
     protected Check(String slug, String name, String unit, Scope scope, String source, Role... about) {
         this.slug = slug;
         this.name = name;
@@ -31,6 +34,7 @@ public abstract class Check {
         this.scope = scope;
         this.source = source;
         this.about = List.of(about);
+        this.read = this.about.stream().mapToLong(r -> 1L << r.ordinal()).reduce(0, (a, b) -> a | b);
     }
 
     public final String slug() {
@@ -57,7 +61,37 @@ public abstract class Check {
         return slug + "." + s.word();
     }
 
-    /// {@return whether there is anything to ask of this subject}
+    /// The answer also rests on where the motor sits.
+    final void placed() {
+        placed = true;
+    }
+
+    /// The answer also rests on what the kit is asked to do.
+    final void tasked() {
+        tasked = true;
+    }
+
+    /// {@return whether it reads where the motor sits}
+    public final boolean readsPlacement() {
+        return placed;
+    }
+
+    /// {@return whether it reads what the kit is asked to do}
+    public final boolean readsTask() {
+        return tasked;
+    }
+
+    /// {@return the roles whose parts decide the answer; a kit's optional parts may move it as well}
+    public final List<Role> reads() {
+        return about;
+    }
+
+    /// {@return whether this question is asked of this subject: every part that it reads is there}
+    public final boolean concerns(Subject s) {
+        return s.scope() == scope && s.filled(read) && applies(s);
+    }
+
+    /// {@return whether there is anything to ask of this subject, whose parts are all there}
     public boolean applies(Subject s) {
         return true;
     }

@@ -8,13 +8,20 @@ public final class Checks {
     public static final List<Check> ALL = Stream.of(
                     BeltChecks.all(),
                     ShaftChecks.all(),
+                    SetScrewChecks.all(),
                     MountChecks.all(),
+                    FixingChecks.all(),
                     ScrewChecks.all(),
                     MotorChecks.all(),
                     ClearanceChecks.all(),
                     GroundChecks.all(),
                     LugChecks.all(),
+                    BearingChecks.all(),
                     AxleChecks.all(),
+                    IdlerChecks.all(),
+                    CoverChecks.all(),
+                    DeckChecks.all(),
+                    ElectricalChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

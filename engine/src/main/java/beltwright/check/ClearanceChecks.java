@@ -44,7 +44,13 @@ final class ClearanceChecks {
                     "distance between simple outlines, worst limits; wanted: " + HABIT,
                     Role.DRIVE_PULLEY,
                     Role.MOTOR,
-                    Role.WHEEL);
+                    Role.WHEEL,
+                    Role.BELT,
+                    Role.WHEEL_PULLEY,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING,
+                    Role.MOUNT);
+            placed();
         }
 
         private static Range gap(Subject s, Range end, double radiusHigh, double radius, double radiusLow) {
@@ -158,7 +164,10 @@ final class ClearanceChecks {
                     1,
                     HABIT,
                     Role.WHEEL_PULLEY,
-                    Role.MOUNT);
+                    Role.WHEEL,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING);
+            placed();
         }
 
         @Override
@@ -197,15 +206,7 @@ final class ClearanceChecks {
     /// The belt leaves its pulley across the side of the tyre, so it must run inboard of the tread's edge.
     static final class BeltWheel extends ChainGap {
         BeltWheel() {
-            super(
-                    "belt-wheel",
-                    "Belt clear of the wheel's side",
-                    Scope.DRIVE,
-                    1,
-                    HABIT,
-                    Role.BELT,
-                    Role.WHEEL_PULLEY,
-                    Role.WHEEL);
+            super("belt-wheel", "Belt clear of the wheel's side", Scope.DRIVE, 1, HABIT, Role.WHEEL_PULLEY, Role.WHEEL);
         }
 
         @Override
@@ -250,7 +251,10 @@ final class ClearanceChecks {
                     Scope.DRIVE,
                     1,
                     Role.WHEEL_PULLEY,
-                    Role.HANGER);
+                    Role.HANGER,
+                    Role.WHEEL,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING);
         }
 
         @Override
@@ -309,9 +313,10 @@ final class ClearanceChecks {
                     Scope.DRIVE,
                     0.5,
                     HABIT,
-                    Role.BELT,
                     Role.MOTOR_SCREWS,
-                    Role.DRIVE_PULLEY);
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR_WASHERS);
+            placed();
         }
 
         @Override
@@ -350,7 +355,10 @@ final class ClearanceChecks {
                     Scope.DRIVE,
                     0.5,
                     Role.MOTOR_SCREWS,
-                    Role.DRIVE_PULLEY);
+                    Role.DRIVE_PULLEY,
+                    Role.MOUNT,
+                    Role.MOTOR_WASHERS);
+            placed();
         }
 
         @Override
@@ -394,6 +402,12 @@ final class ClearanceChecks {
     static final class ClampRoom extends ChainGap {
         ClampRoom() {
             super("clamp-room", "Room for the clamp on the hanger", Scope.DRIVE, 0.5, HABIT, Role.MOUNT, Role.HANGER);
+            placed();
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return FixingChecks.clamped(s);
         }
 
         @Override

@@ -55,7 +55,11 @@ final class GroundChecks {
                     "worn wheel, " + HABIT,
                     Role.MOTOR,
                     Role.MOUNT,
-                    Role.WHEEL);
+                    Role.WHEEL,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
         }
 
         @Override
@@ -161,7 +165,20 @@ final class GroundChecks {
         private final double wanted;
 
         Uneven(String slug, String name, double wanted, String geometry) {
-            super(slug, name, "mm", Scope.DRIVE, geometry + "; wanted: " + HABIT, Role.MOTOR, Role.MOUNT, Role.WHEEL);
+            super(
+                    slug,
+                    name,
+                    "mm",
+                    Scope.DRIVE,
+                    geometry + "; wanted: " + HABIT,
+                    Role.MOTOR,
+                    Role.MOUNT,
+                    Role.WHEEL,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
+            tasked();
             this.wanted = wanted;
         }
 

@@ -3,7 +3,6 @@ package beltwright.check;
 import beltwright.kit.Hardware;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
-import beltwright.kit.Role;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
 import beltwright.quantity.Numbers;
@@ -61,7 +60,7 @@ final class HardwareCheck extends Check {
         for (var joint : kit.joints()) {
             boolean fastened = switch (joint.by()) {
                 case CLAMP, SCREWS, SET_SCREWS, NUT -> true;
-                case PRESS_FIT, SLIDE, TEETH -> false;
+                case PRESS_FIT, SLIDE, TEETH, ONE_PIECE -> false;
             };
             if (fastened && !hasFastener(joint)) {
                 bare.add(joint);
@@ -72,7 +71,7 @@ final class HardwareCheck extends Check {
 
     private static boolean hasFastener(Joint joint) {
         for (var seat : joint.with()) {
-            if (seat.role().extent() == Role.Extent.FASTENER) {
+            if (seat.role().fastener()) {
                 return true;
             }
         }

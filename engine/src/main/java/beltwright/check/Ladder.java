@@ -27,7 +27,7 @@ public final class Ladder {
         var subjects = Subject.of(kit, layout);
         for (var check : Checks.ALL) {
             for (var subject : subjects) {
-                if (check.scope() == subject.scope() && check.applies(subject)) {
+                if (check.concerns(subject)) {
                     check.measure(subject, reading);
                     counts[check.verdict(subject, reading).ordinal()]++;
                 }
@@ -41,7 +41,7 @@ public final class Ladder {
         var findings = new ArrayList<Finding>();
         for (var subject : Subject.of(kit, layout)) {
             for (var check : Checks.ALL) {
-                if (check.scope() == subject.scope() && check.applies(subject)) {
+                if (check.concerns(subject)) {
                     findings.add(finding(check, subject));
                 }
             }
@@ -55,7 +55,7 @@ public final class Ladder {
         var dimensions = new ArrayList<>(MainDimensions.of(kit, layout));
         for (var subject : Subject.of(kit, layout)) {
             for (var check : Checks.ALL) {
-                if (check.scope() == subject.scope() && check.applies(subject)) {
+                if (check.concerns(subject)) {
                     check.places(subject).stream()
                             .filter(d -> !Double.isNaN(d.valueMm()))
                             .forEach(dimensions::add);

@@ -4,24 +4,48 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.kit.Role;
+import beltwright.part.Screw;
+import beltwright.part.WheelPulley;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 import java.util.List;
 
-/// Do the drive lugs of the wheel pulley enter the openings of the wheel core?
+/// Does the wheel turn with its pulley: by lugs in the openings of the core, by screws, or by a press fit?
 final class LugChecks {
     private static final String HABIT = "common practice, no source";
 
     private LugChecks() {}
 
     static List<Check> all() {
-        return List.of(new Count(), new Width(), new Circle(), new Depth(), new BoreClearsRing());
+        return List.of(
+                new Count(),
+                new Width(),
+                new Circle(),
+                new Depth(),
+                new BoreClearsRing(),
+                new Pressed(),
+                new PressDepth(),
+                new ScrewCount(),
+                new ScrewCircle());
+    }
+
+    private static boolean lugged(Subject s) {
+        return s.drive().wheelPulley().holding() == WheelPulley.Holding.LUGS;
+    }
+
+    private static boolean pressed(Subject s) {
+        return s.drive().wheelPulley().holding() == WheelPulley.Holding.PRESS_FIT;
     }
 
     /// Every lug finds an opening.
     static final class Count extends YesNo {
         Count() {
             super("lug-count", "Every lug has an opening", Scope.DRIVE, "count", Role.WHEEL_PULLEY, Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return lugged(s);
         }
 
         static boolean meet(int lugs, int openings) {
@@ -81,6 +105,11 @@ final class LugChecks {
         }
 
         @Override
+        public boolean applies(Subject s) {
+            return lugged(s);
+        }
+
+        @Override
         Dimension hole(Subject s) {
             return s.end().wheel().openingWidthMm();
         }
@@ -104,6 +133,11 @@ final class LugChecks {
                     "radial mismatch; allowed: " + HABIT,
                     Role.WHEEL_PULLEY,
                     Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return lugged(s);
         }
 
         private static Range mismatch(Subject s) {
@@ -153,6 +187,11 @@ final class LugChecks {
         }
 
         @Override
+        public boolean applies(Subject s) {
+            return lugged(s);
+        }
+
+        @Override
         List<Term> terms(Subject s) {
             return List.of(
                     plus("t_opening", s.end().wheel().openingDepthMm()),
@@ -188,6 +227,160 @@ final class LugChecks {
         @Override
         public String remedy(Subject s, Reading r) {
             return "a bore " + mm(r.demand() - r.capacityWorst()) + " wider";
+        }
+    }
+
+    /// A pressed pulley is held by interference alone.
+    static final class Pressed extends Fit {
+        Pressed() {
+            super(
+                    "pulley-press",
+                    "Wheel pulley pressed into the core",
+                    Scope.DRIVE,
+                    -0.25,
+                    -0.05,
+                    "0.05 to 0.25 mm of interference, plastic cores creep, " + HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return pressed(s);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.end().wheel().recessDiameterMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.drive().wheelPulley().spigotDiameterMm();
+        }
+    }
+
+    /// The spigot does not bottom before the pulley is seated.
+    static final class PressDepth extends ChainGap {
+        PressDepth() {
+            super(
+                    "pulley-press-depth",
+                    "Spigot clear of the recess floor",
+                    Scope.DRIVE,
+                    0.2,
+                    HABIT,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return pressed(s);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("t_recess", s.end().wheel().recessDepthMm()),
+                    minus("l_spigot", s.drive().wheelPulley().spigotLengthMm()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a spigot " + mm(r.demand() - r.capacityWorst()) + " shorter";
+        }
+    }
+
+    /// Every threaded hole of the pulley finds a hole in the core.
+    static final class ScrewCount extends YesNo {
+        ScrewCount() {
+            super(
+                    "pulley-screw-count",
+                    "Every pulley thread has a hole in the core",
+                    Scope.DRIVE,
+                    "count",
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().wheelPulley().screwHoles() > 0
+                    || s.drive().wheelPulley().holding() == WheelPulley.Holding.SCREWS;
+        }
+
+        @Override
+        boolean met(Subject s) {
+            int threads = s.drive().wheelPulley().screwHoles();
+            return threads > 0
+                    && s.end().wheel().screwHoles() > 0
+                    && s.end().wheel().screwHoles() % threads == 0;
+        }
+
+        @Override
+        String asked(Subject s) {
+            return "holes in the core are a multiple of threads in the pulley";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            var pulley = s.drive().wheelPulley();
+            w.given("n_pulley", pulley.id() + ".screwHoles", pulley.screwHoles(), "", "count");
+            w.given(
+                    "n_core",
+                    s.end().wheel().id() + ".screwHoles",
+                    s.end().wheel().screwHoles(),
+                    "",
+                    "count");
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().wheelPulley().screwHoles() + " threads, "
+                    + s.end().wheel().screwHoles() + " holes";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a wheel pulley for a core with " + s.end().wheel().screwHoles() + " screw holes";
+        }
+    }
+
+    /// Holes of the core and threads of the pulley lie on one circle.
+    static final class ScrewCircle extends HolesMeet {
+        ScrewCircle() {
+            super(
+                    "pulley-screw-circle",
+                    "Pulley screws meet the core",
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL,
+                    Role.PULLEY_SCREWS);
+        }
+
+        @Override
+        Dimension threaded(Subject s) {
+            return s.drive().wheelPulley().screwCircleMm();
+        }
+
+        @Override
+        Dimension open(Subject s) {
+            return s.end().wheel().screwCircleMm();
+        }
+
+        @Override
+        Dimension width(Subject s) {
+            return s.end().wheel().screwHoleMm();
+        }
+
+        @Override
+        Screw screw(Subject s) {
+            return s.drive().pulleyScrew();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a wheel pulley with its threads on a "
+                    + mm(s.end().wheel().screwCircleMm().nominal()) + " circle";
         }
     }
 }

@@ -34,7 +34,11 @@ final class MotorChecks {
                     Scope.DRIVE,
                     "plane geometry; wanted: " + HABIT,
                     Role.MOTOR,
-                    Role.HANGER);
+                    Role.HANGER,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
         }
 
         static double gap(Hanger.Section section, double c, double angleRad, double can, double height, double depth) {
@@ -46,7 +50,7 @@ final class MotorChecks {
             return to - can / 2;
         }
 
-        private static Range gap(Subject s) {
+        static Range gap(Subject s) {
             var h = s.kit().hanger();
             var c = s.at().centreDistanceMm();
             var a = s.drive().placement().aboveAxleDeg();
@@ -100,6 +104,11 @@ final class MotorChecks {
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
+            var gap = write(s, w);
+            out.set(w.given("g_wanted", "required clearance", WANTED, "mm", HABIT), gap);
+        }
+
+        static Range write(Subject s, Working w) {
             Closure.centreDistance(s.drive(), s.at(), w);
             Ground.motorPosition(s, w);
             w.given("d_can", s.drive().motor().canDiameterMm());
@@ -130,7 +139,7 @@ final class MotorChecks {
                         "circle to rectangle");
             }
             w.given("g_worst", "the same with every dimension at its worse limit", gap.low(), "mm", "worst case");
-            out.set(w.given("g_wanted", "required clearance", WANTED, "mm", HABIT), gap);
+            return gap;
         }
 
         @Override
@@ -143,7 +152,18 @@ final class MotorChecks {
     /// The far end of the motor stays out of the hanger's middle body.
     static final class MotorBody extends Apart {
         MotorBody() {
-            super("motor-body", "Motor clear of the hanger's middle body", Scope.DRIVE, 2, Role.MOTOR, Role.HANGER);
+            super(
+                    "motor-body",
+                    "Motor clear of the hanger's middle body",
+                    Scope.DRIVE,
+                    2,
+                    Role.MOTOR,
+                    Role.HANGER,
+                    Role.MOUNT,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
         }
 
         @Override
@@ -197,7 +217,20 @@ final class MotorChecks {
     /// The motor can lies inboard of the wheel.
     static final class MotorWheel extends Apart {
         MotorWheel() {
-            super("motor-wheel", "Motor can clear of the wheel", Scope.DRIVE, 2, Role.MOTOR, Role.WHEEL);
+            super(
+                    "motor-wheel",
+                    "Motor can clear of the wheel",
+                    Scope.DRIVE,
+                    2,
+                    Role.MOTOR,
+                    Role.WHEEL,
+                    Role.MOUNT,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING);
+            placed();
         }
 
         @Override
@@ -244,7 +277,12 @@ final class MotorChecks {
                     "distance between two cylinders, worst limits of lengths and diameters, axes at nominal; wanted: "
                             + HABIT,
                     Role.MOTOR,
-                    Role.HANGER);
+                    Role.HANGER,
+                    Role.MOUNT,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
         }
 
         @Override

@@ -4,12 +4,12 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.kit.Role;
-import beltwright.part.Hanger;
+import beltwright.part.Screw;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 import java.util.List;
 
-/// Does the motor bolt to the mount, and the mount to the hanger?
+/// Does the motor bolt to the mount?
 final class MountChecks {
     private static final String HABIT = "common practice, no source";
 
@@ -23,68 +23,33 @@ final class MountChecks {
                 new SlotWeb(),
                 new WasherCovers(),
                 new WasherHole(),
-                new ClampForm(),
-                new ClampHeight(),
-                new ClampDepth());
+                new WasherOpening());
     }
 
     /// Holes of the motor meet the slots of the plate.
-    static final class BoltPattern extends Check {
+    static final class BoltPattern extends HolesMeet {
         BoltPattern() {
-            super(
-                    "bolt-pattern",
-                    "Motor holes meet the slots",
-                    "mm",
-                    Scope.DRIVE,
-                    "play of the screw in its slot against the mismatch of the circles",
-                    Role.MOTOR,
-                    Role.MOUNT,
-                    Role.MOTOR_SCREWS);
-        }
-
-        static double play(double slot, double screw) {
-            return (slot - screw) / 2;
-        }
-
-        private static Range play(Subject s) {
-            double d = s.drive().motorScrew().thread().majorMm();
-            var slot = s.drive().mount().slotWidthMm();
-            return new Range(play(slot.lower(), d), play(slot.nominal(), d), play(slot.upper(), d));
-        }
-
-        private static Range mismatch(Subject s) {
-            return Range.of(s.drive().motor().boltCircleMm())
-                    .minus(s.drive().mount().boltCircleMm())
-                    .absolute()
-                    .times(0.5);
+            super("bolt-pattern", "Motor holes meet the slots", Role.MOTOR, Role.MOUNT, Role.MOTOR_SCREWS);
         }
 
         @Override
-        public void measure(Subject s, Reading out) {
-            out.set(mismatch(s), play(s));
+        Dimension threaded(Subject s) {
+            return s.drive().motor().boltCircleMm();
         }
 
         @Override
-        public void explain(Subject s, Working w, Reading out) {
-            w.given("k1", s.drive().motor().boltCircleMm());
-            w.given("k2", s.drive().mount().boltCircleMm());
-            w.given("b_slot", s.drive().mount().slotWidthMm());
-            w.given(
-                    "d_screw",
-                    "thread " + s.drive().motorScrew().thread(),
-                    s.drive().motorScrew().thread().majorMm(),
-                    "mm",
-                    "ISO 261");
-            var mismatch = mismatch(s);
-            w.line("m", "abs(k1 − k2)/2", mismatch.nominal(), "mm", "each hole off its slot");
-            var play = play(s);
-            w.line("play", "(b_slot − d_screw)/2", play.nominal(), "mm", "each screw in its slot");
-            out.set(mismatch, play);
+        Dimension open(Subject s) {
+            return s.drive().mount().boltCircleMm();
         }
 
         @Override
-        public String says(Subject s, Reading r) {
-            return "holes " + r.demandText() + " mm off; the slots allow " + r.capacityText();
+        Dimension width(Subject s) {
+            return s.drive().mount().slotWidthMm();
+        }
+
+        @Override
+        Screw screw(Subject s) {
+            return s.drive().motorScrew();
         }
 
         @Override
@@ -253,87 +218,30 @@ final class MountChecks {
         }
     }
 
-    /// A round clamp for a round hanger, a rectangular one for a rectangular.
-    static final class ClampForm extends YesNo {
-        ClampForm() {
-            super("clamp-form", "Clamp and hanger of one section", Scope.DRIVE, "compared", Role.MOUNT, Role.HANGER);
+    /// The washer beside the centre line must not hang over the plate's opening.
+    static final class WasherOpening extends ChainGap {
+        WasherOpening() {
+            super(
+                    "washer-opening",
+                    "Washer clear of the plate's opening",
+                    Scope.DRIVE,
+                    0,
+                    "bears on whole plate, " + HABIT,
+                    Role.MOTOR_WASHERS,
+                    Role.MOUNT);
         }
 
         @Override
-        boolean met(Subject s) {
-            return s.drive().mount().clampSection() == s.kit().hanger().section();
-        }
-
-        @Override
-        String asked(Subject s) {
-            return s.drive().mount().clampSection() + " clamp on a "
-                    + s.kit().hanger().section() + " hanger";
-        }
-
-        @Override
-        public String says(Subject s, Reading r) {
-            return s.drive().mount().clampSection() + " clamp, "
-                    + s.kit().hanger().section() + " hanger";
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("k2", s.drive().mount().boltCircleMm()).half(),
+                    minus("D_washer", s.drive().motorWasher().outsideMm()).half(),
+                    minus("d_opening", s.drive().mount().openingMm()).half());
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a mount with a " + s.kit().hanger().section() + " clamp";
-        }
-    }
-
-    /// The clamp closes on the hanger's height.
-    static final class ClampHeight extends Fit {
-        ClampHeight() {
-            super(
-                    "clamp-height",
-                    "Clamp on the hanger, height",
-                    Scope.DRIVE,
-                    0,
-                    0.35,
-                    "what the clamp screws can still close, " + HABIT,
-                    Role.MOUNT,
-                    Role.HANGER);
-        }
-
-        @Override
-        Dimension hole(Subject s) {
-            return s.drive().mount().clampHeightMm();
-        }
-
-        @Override
-        Dimension shaft(Subject s) {
-            return s.kit().hanger().sectionHeightMm();
-        }
-    }
-
-    /// The clamp closes on the hanger's depth.
-    static final class ClampDepth extends Fit {
-        ClampDepth() {
-            super(
-                    "clamp-depth",
-                    "Clamp on the hanger, depth",
-                    Scope.DRIVE,
-                    0,
-                    0.35,
-                    "what the clamp screws can still close, " + HABIT,
-                    Role.MOUNT,
-                    Role.HANGER);
-        }
-
-        @Override
-        public boolean applies(Subject s) {
-            return s.kit().hanger().section() == Hanger.Section.RECTANGULAR;
-        }
-
-        @Override
-        Dimension hole(Subject s) {
-            return s.drive().mount().clampDepthMm();
-        }
-
-        @Override
-        Dimension shaft(Subject s) {
-            return s.kit().hanger().sectionDepthMm();
+            return "a washer " + mm(2 * (r.demand() - r.capacityWorst())) + " smaller, or a smaller opening";
         }
     }
 }

@@ -1,6 +1,6 @@
 package beltwright.check;
 
-import beltwright.belt.PitchLine;
+import beltwright.belt.BeltLoop;
 import beltwright.layout.LayoutSolver;
 import beltwright.quantity.Numbers;
 
@@ -13,7 +13,7 @@ final class Remedies {
     /// The belt whose number of teeth puts the motor into the slot with take-up left, nearest to the one chosen.
     static String belt(Subject s) {
         var drive = s.drive();
-        PitchLine line = LayoutSolver.pitchLine(drive);
+        BeltLoop line = LayoutSolver.loop(drive);
         var belt = drive.belt();
         double spread = belt.lengthDeviationMm().upper();
         for (int away = 1; away <= 40; away++) {

@@ -31,9 +31,10 @@ final class ScrewChecks {
         for (var place : Place.values()) {
             all.add(new Threads(place));
             all.add(new Engagement(place));
-            all.add(new Reach(place));
+            if (place != Place.IDLER) { // behind the plate there is air
+                all.add(new Reach(place));
+            }
         }
-        all.add(new SetScrewThread());
         all.add(new NutThread());
         return List.copyOf(all);
     }
@@ -42,7 +43,22 @@ final class ScrewChecks {
     enum Place {
         MOTOR("motor-screw", "motor screw", Role.MOTOR_SCREWS, Role.MOTOR, "the windings"),
         CLAMP("clamp-screw", "clamp screw", Role.CLAMP_SCREWS, Role.MOUNT, "the bottom of its hole"),
-        PULLEY("pulley-screw", "pulley screw", Role.PULLEY_SCREWS, Role.WHEEL_PULLEY, "the bottom of its hole");
+        PULLEY("pulley-screw", "pulley screw", Role.PULLEY_SCREWS, Role.WHEEL_PULLEY, "the bottom of its hole"),
+        FLANGE("flange-screw", "flange screw", Role.FLANGE_SCREWS, Role.HANGER, "the bottom of its hole"),
+        COVER("cover-screw", "cover screw", Role.COVER_SCREWS, Role.MOUNT, "the bottom of its hole"),
+        IDLER("idler-screw", "idler screw", Role.IDLER_SCREW, Role.MOUNT, "air");
+
+        /// {@return the seats of screw, thread and everything that is clamped}
+        Role[] clamped() {
+            return switch (this) {
+                case MOTOR -> new Role[] {seat, into, Role.MOUNT, Role.MOTOR_WASHERS};
+                case CLAMP -> new Role[] {seat, into};
+                case PULLEY -> new Role[] {seat, into, Role.WHEEL};
+                case FLANGE -> new Role[] {seat, into, Role.MOUNT};
+                case COVER -> new Role[] {seat, into, Role.COVER};
+                case IDLER -> new Role[] {seat, into, Role.IDLER};
+            };
+        }
 
         private final String slug;
         private final String words;
@@ -63,30 +79,43 @@ final class ScrewChecks {
                 case MOTOR -> d.motorScrew();
                 case CLAMP -> d.clampScrew();
                 case PULLEY -> d.pulleyScrew();
+                case FLANGE -> d.flangeScrew();
+                case COVER -> d.coverScrew();
+                case IDLER -> d.idlerScrew();
             };
         }
 
-        Thread thread(Drive d) {
+        Thread thread(Subject s) {
+            var d = s.drive();
             return switch (this) {
                 case MOTOR -> d.motor().thread();
                 case CLAMP -> d.mount().clampThread();
                 case PULLEY -> d.wheelPulley().screwThread();
+                case FLANGE -> s.kit().hanger().flangeThread();
+                case COVER -> d.mount().coverThread();
+                case IDLER -> d.idler().screwThread();
             };
         }
 
-        Dimension depth(Drive d) {
+        Dimension depth(Subject s) {
+            var d = s.drive();
             return switch (this) {
                 case MOTOR -> d.motor().threadDepthMm();
                 case CLAMP -> d.mount().clampThreadDepthMm();
                 case PULLEY -> d.wheelPulley().threadDepthMm();
+                case FLANGE -> s.kit().hanger().flangeThreadDepthMm();
+                case COVER -> d.mount().coverThreadDepthMm();
+                case IDLER -> d.mount().plateThicknessMm();
             };
         }
 
-        String material(Drive d) {
+        String material(Subject s) {
+            var d = s.drive();
             return switch (this) {
                 case MOTOR -> d.motor().threadMaterial();
-                case CLAMP -> d.mount().material();
+                case CLAMP, COVER, IDLER -> d.mount().material();
                 case PULLEY -> d.wheelPulley().material();
+                case FLANGE -> s.kit().hanger().material();
             };
         }
 
@@ -102,6 +131,9 @@ final class ScrewChecks {
                             minus("t_washer", d.motorWasher().thicknessMm()));
                 case CLAMP -> List.of(length, minus("t_grip", d.mount().clampGripMm()));
                 case PULLEY -> List.of(length, minus("t_grip", d.end().wheel().screwGripMm()));
+                case FLANGE -> List.of(length, minus("t_grip", d.mount().flangeGripMm()));
+                case COVER -> List.of(length, minus("t_grip", d.cover().screwGripMm()));
+                case IDLER -> List.of(length, minus("t_grip", d.idler().screwGripMm()));
             };
         }
     }
@@ -120,7 +152,7 @@ final class ScrewChecks {
         double best = 0;
         for (double length : LENGTHS) {
             boolean ends = length - grip + Math.max(spread, half) + SHORT_OF_MM
-                    <= place.depth(s.drive()).lower();
+                    <= place.depth(s).lower();
             boolean holds = length - grip - Math.max(spread, half) >= wanted;
             if (ends && holds) {
                 best = length;
@@ -137,7 +169,7 @@ final class ScrewChecks {
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
-                s.kit().reference().material(place.material(s.drive())).shearMpa());
+                s.kit().reference().material(place.material(s)).shearMpa());
     }
 
     /// Screw and hole have one thread.
@@ -151,28 +183,28 @@ final class ScrewChecks {
                     Scope.DRIVE,
                     "ISO 261",
                     place.seat,
-                    place.into);
+                    place == Place.IDLER ? Role.IDLER : place.into);
             this.place = place;
         }
 
         @Override
         boolean met(Subject s) {
-            return place.screw(s.drive()).thread() == place.thread(s.drive());
+            return place.screw(s.drive()).thread() == place.thread(s);
         }
 
         @Override
         String asked(Subject s) {
-            return place.screw(s.drive()).thread() + " in " + place.thread(s.drive());
+            return place.screw(s.drive()).thread() + " in " + place.thread(s);
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return place.screw(s.drive()).thread() + " screw, " + place.thread(s.drive()) + " hole";
+            return place.screw(s.drive()).thread() + " screw, " + place.thread(s) + " hole";
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return place.thread(s.drive()) + " screws";
+            return place.thread(s) + " screws";
         }
     }
 
@@ -188,14 +220,13 @@ final class ScrewChecks {
                     Scope.DRIVE,
                     "thread strip of the tapped material against the actual preload, FED-STD-H28 form and VDI 2230 (from memory); factor "
                             + STRIP_FACTOR + ", " + HABIT,
-                    place.seat,
-                    place.into);
+                    place.clamped());
             this.place = place;
         }
 
         private Range engaged(Subject s) {
             var reach = Term.sum(place.engaged(s));
-            var depth = place.depth(s.drive());
+            var depth = place.depth(s);
             return new Range(
                     Math.min(reach.low(), depth.lower()),
                     Math.min(reach.nominal(), depth.nominal()),
@@ -212,7 +243,7 @@ final class ScrewChecks {
             var screw = place.screw(s.drive());
             var thread = screw.thread();
             w.chain("l_e", "mm", "how far the screw reaches", place.engaged(s));
-            w.given("t_depth", place.depth(s.drive()));
+            w.given("t_depth", place.depth(s));
             var engaged = engaged(s);
             w.line("l_t", "min(l_e, t_depth)", engaged.nominal(), "mm", "engaged thread, no more than there is");
             w.given("d", "thread " + thread + ", major diameter", thread.majorMm(), "mm", "ISO 261");
@@ -233,7 +264,7 @@ final class ScrewChecks {
                     Tightening.highestPreloadN(thread, screw.strength()),
                     "N",
                     "highest preload");
-            var material = s.kit().reference().material(place.material(s.drive()));
+            var material = s.kit().reference().material(place.material(s));
             w.given("τ", "shear strength, " + material.name(), material.shearMpa(), "MPa", material.source());
             if (Double.isNaN(material.shearMpa())) {
                 w.needs("shear strength of " + material.id());
@@ -270,14 +301,12 @@ final class ScrewChecks {
                     "mm",
                     Scope.DRIVE,
                     "worst case over screw, washer and plate; to end " + SHORT_OF_MM + " mm short, " + HABIT,
-                    place.seat,
-                    place.into,
-                    Role.MOUNT);
+                    place.clamped());
             this.place = place;
         }
 
         private Range gap(Subject s) {
-            return Range.of(place.depth(s.drive())).minus(Term.sum(place.engaged(s)));
+            return Range.of(place.depth(s)).minus(Term.sum(place.engaged(s)));
         }
 
         @Override
@@ -293,7 +322,7 @@ final class ScrewChecks {
                     "mm",
                     "left in front of " + place.meets,
                     List.of(
-                            plus("t_depth", place.depth(s.drive())),
+                            plus("t_depth", place.depth(s)),
                             minus("l_e", "how far the screw reaches", Term.sum(place.engaged(s)))));
             out.set(w.given("g_wanted", "to end short of it", SHORT_OF_MM, "mm", HABIT), gap);
         }
@@ -303,9 +332,9 @@ final class ScrewChecks {
             var reach = Term.sum(place.engaged(s));
             return "reaches " + Numbers.within(reach.nominal(), reach.low(), reach.high()) + " mm of "
                     + Numbers.within(
-                            place.depth(s.drive()).nominal(),
-                            place.depth(s.drive()).lower(),
-                            place.depth(s.drive()).upper())
+                            place.depth(s).nominal(),
+                            place.depth(s).lower(),
+                            place.depth(s).upper())
                     + "; "
                     + Numbers.fixed(SHORT_OF_MM, 1) + " to stay free, " + r.capacityText() + " left (" + r.worstText()
                     + " at worst)";
@@ -335,41 +364,6 @@ final class ScrewChecks {
                     Along.VERTICAL,
                     false,
                     key(s)));
-        }
-    }
-
-    /// Set screws fit the holes of the drive pulley.
-    static final class SetScrewThread extends YesNo {
-        SetScrewThread() {
-            super(
-                    "set-screw-thread",
-                    "Thread of the set screws",
-                    Scope.DRIVE,
-                    "ISO 261",
-                    Role.SET_SCREWS,
-                    Role.DRIVE_PULLEY);
-        }
-
-        @Override
-        boolean met(Subject s) {
-            return s.drive().setScrew().thread() == s.drive().drivePulley().setScrewThread();
-        }
-
-        @Override
-        String asked(Subject s) {
-            return s.drive().setScrew().thread() + " in "
-                    + s.drive().drivePulley().setScrewThread();
-        }
-
-        @Override
-        public String says(Subject s, Reading r) {
-            return s.drive().setScrew().thread() + " screw, "
-                    + s.drive().drivePulley().setScrewThread() + " hole";
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            return s.drive().drivePulley().setScrewThread() + " set screws";
         }
     }
 

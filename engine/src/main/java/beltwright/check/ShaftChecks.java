@@ -7,7 +7,6 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
-import beltwright.part.DrivePulley;
 import beltwright.part.ShaftForm;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
@@ -22,7 +21,8 @@ final class ShaftChecks {
     private ShaftChecks() {}
 
     static List<Check> all() {
-        return List.of(new Form(), new Bore(), new Flat(), new Reach(), new SetScrewsOnShaft(), new BeltPlane());
+        return List.of(
+                new Form(), new Bore(), new Flat(), new Reach(), new BeltPlane(), new KeyWidth(), new KeyHeight());
     }
 
     /// Shaft and bore hold by their form, or by screws alone, or not at all.
@@ -38,8 +38,7 @@ final class ShaftChecks {
                     Scope.DRIVE,
                     "a screw on a flat does not make a D bore; " + HABIT,
                     Role.DRIVE_PULLEY,
-                    Role.MOTOR,
-                    Role.SET_SCREWS);
+                    Role.MOTOR);
         }
 
         /// {@return 2 where the form carries the torque, 1 where set screws alone do, 0 where it cannot go together}
@@ -47,7 +46,7 @@ final class ShaftChecks {
             if (shaft == bore && shaft != ShaftForm.ROUND) {
                 return BY_FORM;
             }
-            boolean goesOn = bore == ShaftForm.ROUND;
+            boolean goesOn = bore == ShaftForm.ROUND && shaft != ShaftForm.KEYED;
             return goesOn && setScrews > 0 ? BY_SCREWS : 0;
         }
 
@@ -142,8 +141,9 @@ final class ShaftChecks {
 
         @Override
         public boolean applies(Subject s) {
-            return s.drive().motor().shaftForm() == ShaftForm.FLAT
-                    && s.drive().drivePulley().boreForm() == ShaftForm.FLAT;
+            var form = s.drive().motor().shaftForm();
+            return form == s.drive().drivePulley().boreForm()
+                    && (form == ShaftForm.FLAT || form == ShaftForm.TWO_FLATS);
         }
 
         @Override
@@ -171,6 +171,7 @@ final class ShaftChecks {
                     Role.MOTOR,
                     Role.DRIVE_PULLEY,
                     Role.MOUNT);
+            placed();
         }
 
         private static Range length(Subject s) {
@@ -234,51 +235,68 @@ final class ShaftChecks {
         }
     }
 
-    /// The set screws, taken in the middle of the hub, meet the shaft and not the air behind its end.
-    static final class SetScrewsOnShaft extends ChainGap {
-        SetScrewsOnShaft() {
+    private static boolean keyed(Subject s) {
+        return s.drive().motor().shaftForm() == ShaftForm.KEYED
+                && s.drive().drivePulley().boreForm() == ShaftForm.KEYED;
+    }
+
+    /// The key fills its keyway: play hammers it out under drive and brake.
+    static final class KeyWidth extends Fit {
+        KeyWidth() {
             super(
-                    "set-screws-shaft",
-                    "Set screws on the shaft",
+                    "shaft-key",
+                    "Key in the keyway",
                     Scope.DRIVE,
-                    0.5,
-                    "screws in the middle of the hub, " + HABIT,
-                    Role.SET_SCREWS,
+                    0,
+                    0.06,
+                    "goes in by hand, no knocking on reversal, " + HABIT,
                     Role.DRIVE_PULLEY,
                     Role.MOTOR);
         }
 
         @Override
-        List<Term> terms(Subject s) {
-            var pulley = s.drive().drivePulley();
-            var terms = new ArrayList<>(List.of(
-                    plus("l_shaft", s.drive().motor().shaftLengthMm()),
-                    minus("t", s.drive().mount().plateThicknessMm()),
-                    minus("s_pulley", s.drive().placement().pulleyStandoffMm())));
-            if (pulley.hubSide() == DrivePulley.HubSide.WHEEL) {
-                terms.add(minus("b_face1", pulley.rim().faceWidthMm()));
-                for (int i = 0; i < pulley.rim().flanges().count(); i++) {
-                    terms.add(minus("t_flange1", pulley.rim().flangeThicknessMm()));
-                }
-            }
-            terms.add(minus("l_hub", pulley.hubLengthMm()).half());
-            terms.add(minus(
-                            "d_screw",
-                            "set screw " + pulley.setScrewThread(),
-                            Range.exact(pulley.setScrewThread().majorMm()))
-                    .half());
-            return terms;
+        public boolean applies(Subject s) {
+            return keyed(s);
         }
 
         @Override
-        public String says(Subject s, Reading r) {
-            return "the shaft ends " + r.capacityText() + " mm beyond them; " + r.demandText() + " wanted";
+        Dimension hole(Subject s) {
+            return s.drive().drivePulley().keywayWidthMm();
         }
 
         @Override
-        public String remedy(Subject s, Reading r) {
-            return "a shaft " + mm(r.demand() - r.capacityWorst())
-                    + " longer, or a pulley with its hub towards the motor";
+        Dimension shaft(Subject s) {
+            return s.drive().motor().keyWidthMm();
+        }
+    }
+
+    /// The keyway is deep enough that the key does not carry the pulley.
+    static final class KeyHeight extends Fit {
+        KeyHeight() {
+            super(
+                    "shaft-key-height",
+                    "Keyway over the key",
+                    Scope.DRIVE,
+                    0.05,
+                    0.6,
+                    HABIT,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return keyed(s);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().drivePulley().overKeywayMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.drive().motor().overKeyMm();
         }
     }
 
@@ -295,7 +313,11 @@ final class ShaftChecks {
                     "a quarter of a degree in all, a belt maker's technical manual",
                     Role.DRIVE_PULLEY,
                     Role.WHEEL_PULLEY,
-                    Role.BELT);
+                    Role.BELT,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING,
+                    Role.WHEEL);
+            placed();
         }
 
         static double allowed(double centreDistance) {

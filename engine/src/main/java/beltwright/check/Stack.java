@@ -3,6 +3,7 @@ package beltwright.check;
 import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
+import beltwright.kit.Role;
 import beltwright.part.DrivePulley;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,8 @@ final class Stack {
                 "y_tread",
                 "mm",
                 "inner edge of the tread",
-                List.of(
+                spaced(
+                        s,
                         plus("t_ring", s.end().innerRing().lengthMm()),
                         plus("b_bearing", s.end().innerBearing().widthMm()),
                         plus("b_core", s.end().wheel().coreSpacingMm()).half(),
@@ -63,11 +65,30 @@ final class Stack {
                 "stack",
                 "mm",
                 "speed rings, bearings and core spacer",
-                List.of(
+                washed(
+                        s,
                         plus("t_ring1", s.end().innerRing().lengthMm()),
                         plus("b1", s.end().innerBearing().widthMm()),
                         plus("l_spacer", s.end().coreSpacer().lengthMm()),
                         plus("b2", s.end().outerBearing().widthMm()),
                         plus("t_ring2", s.end().outerRing().lengthMm())));
+    }
+
+    /// The terms with the axle spacer of a kit that has one.
+    private static List<Term> spaced(Subject s, Term... terms) {
+        var all = new ArrayList<>(List.of(terms));
+        if (s.filled(Role.AXLE_SPACER)) {
+            all.add(1, plus("t_spacer", s.end().spacer().lengthMm()));
+        }
+        return all;
+    }
+
+    /// The terms with axle spacer and axle washer of a kit that has them.
+    private static List<Term> washed(Subject s, Term... terms) {
+        var all = spaced(s, terms);
+        if (s.filled(Role.AXLE_WASHER)) {
+            all.add(plus("t_washer", s.end().washer().thicknessMm()));
+        }
+        return all;
     }
 }

@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.kit.Drive;
 import beltwright.kit.Kit;
+import beltwright.kit.Role;
 import beltwright.kit.Side;
 import beltwright.kit.WheelEnd;
 import beltwright.layout.DriveLayout;
@@ -23,6 +24,7 @@ public final class Subject {
     private final @Nullable DriveLayout at;
     private final @Nullable WheelEnd end;
     private final @Nullable EndLayout endAt;
+    private final long filled;
 
     private Subject(
             Kit kit,
@@ -31,7 +33,9 @@ public final class Subject {
             @Nullable Drive drive,
             @Nullable DriveLayout at,
             @Nullable WheelEnd end,
-            @Nullable EndLayout endAt) {
+            @Nullable EndLayout endAt,
+            long filled) {
+        this.filled = filled;
         this.kit = kit;
         this.layout = layout;
         this.scope = scope;
@@ -45,10 +49,30 @@ public final class Subject {
     /// {@return every subject of a kit: its drives, its ends, itself}
     public static List<Subject> of(Kit kit, Layout layout) {
         var all = new ArrayList<Subject>(5);
+        long ofKit = 0;
+        long left = 0;
+        long right = 0;
+        for (var seat : kit.seats().keySet()) {
+            long bit = 1L << seat.role().ordinal();
+            if (seat.side() == null) {
+                ofKit |= bit;
+            } else if (seat.side() == Side.LEFT) {
+                left |= bit;
+            } else {
+                right |= bit;
+            }
+        }
         for (int i = 0; i < kit.drives().size(); i++) {
             var drive = kit.drives().get(i);
             all.add(new Subject(
-                    kit, layout, Scope.DRIVE, drive, layout.drives().get(i), drive.end(), layout.end(drive.side())));
+                    kit,
+                    layout,
+                    Scope.DRIVE,
+                    drive,
+                    layout.drives().get(i),
+                    drive.end(),
+                    layout.end(drive.side()),
+                    ofKit | (drive.side() == Side.LEFT ? left : right)));
         }
         for (int i = 0; i < kit.ends().size(); i++) {
             all.add(new Subject(
@@ -58,10 +82,21 @@ public final class Subject {
                     null,
                     null,
                     kit.ends().get(i),
-                    layout.ends().get(i)));
+                    layout.ends().get(i),
+                    ofKit | (kit.ends().get(i).side() == Side.LEFT ? left : right)));
         }
-        all.add(new Subject(kit, layout, Scope.KIT, null, null, null, null));
+        all.add(new Subject(kit, layout, Scope.KIT, null, null, null, null, ofKit | left | right));
         return all;
+    }
+
+    /// {@return whether a part sits in every one of these seats, given as bits by [Role#ordinal]}
+    boolean filled(long roles) {
+        return (filled & roles) == roles;
+    }
+
+    /// {@return whether a part sits in this seat}
+    public boolean filled(Role role) {
+        return filled(1L << role.ordinal());
     }
 
     public Kit kit() {

@@ -1,7 +1,9 @@
 package beltwright.kit;
 
 import beltwright.part.Belt;
+import beltwright.part.Cover;
 import beltwright.part.DrivePulley;
+import beltwright.part.Idler;
 import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Screw;
@@ -9,11 +11,13 @@ import beltwright.part.ToothedRim;
 import beltwright.part.Washer;
 import beltwright.part.WheelPulley;
 
-/// One driven side: motor, mount, pulleys, belt, and the wheel end that it turns.
+/// One driven side: motor, mount, pulleys, belt, and the wheel end that it turns. A seat that nothing fills holds a
+/// blank.
 public record Drive(
         Side side,
         Mount mount,
         Screw clampScrew,
+        Screw flangeScrew,
         Motor motor,
         Screw motorScrew,
         Washer motorWasher,
@@ -22,6 +26,10 @@ public record Drive(
         Belt belt,
         WheelPulley wheelPulley,
         Screw pulleyScrew,
+        Idler idler,
+        Screw idlerScrew,
+        Cover cover,
+        Screw coverScrew,
         Placement placement,
         WheelEnd end) {
 

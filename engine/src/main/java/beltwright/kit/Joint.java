@@ -19,7 +19,8 @@ public record Joint(String name, Way by, List<SeatName> of, List<SeatName> with)
         PRESS_FIT("press fit", "pressed in"),
         SLIDE("slide", "slides on"),
         TEETH("teeth", "meshes"),
-        NUT("nut", "held by the nut");
+        NUT("nut", "held by the nut"),
+        ONE_PIECE("one piece", "made in one piece");
 
         private final String words;
         private final String told;

@@ -3,15 +3,20 @@ package beltwright.kit;
 import beltwright.part.BatteryPack;
 import beltwright.part.Bearing;
 import beltwright.part.Belt;
+import beltwright.part.Blank;
 import beltwright.part.Controller;
+import beltwright.part.Cover;
+import beltwright.part.Deck;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
+import beltwright.part.Idler;
 import beltwright.part.Kinds;
 import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Nut;
 import beltwright.part.Part;
 import beltwright.part.Reference;
+import beltwright.part.Riser;
 import beltwright.part.Screw;
 import beltwright.part.Sleeve;
 import beltwright.part.Washer;
@@ -23,6 +28,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -37,6 +43,10 @@ public record Kit(
         Hanger hanger,
         BatteryPack pack,
         Controller controller,
+        Deck deck,
+        Riser riser,
+        Screw deckScrew,
+        Nut deckNut,
         List<WheelEnd> ends,
         List<Drive> drives,
         Task task,
@@ -60,19 +70,43 @@ public record Kit(
     /// @throws Refusal for the first thing that keeps this from being a kit at all
     public static Kit resolve(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            return new Resolution(draft, shelf).kit(reference);
+            return new Resolution(draft, shelf, false).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
     }
 
+    /// Puts some parts where they would sit in a kit and leaves the rest blank, so that those checks can be asked
+    /// whose parts are all there.
+    public static Kit partly(Map<SeatName, ? extends Part> parts, Reference reference) {
+        var byId = new TreeMap<String, Part>();
+        var filled = new TreeMap<SeatName, KitDraft.Filling>();
+        parts.forEach((seat, part) -> {
+            byId.put(part.id(), part);
+            filled.put(seat, new KitDraft.Filling(part.id(), 1, false));
+        });
+        var nowhere = Blank.of(Placement.class);
+        var draft = new KitDraft(
+                "",
+                "parts without a kit",
+                false,
+                "",
+                filled,
+                Map.of(),
+                Map.of(Side.LEFT, nowhere, Side.RIGHT, nowhere),
+                Blank.of(Task.class));
+        return new Resolution(draft, id -> Objects.requireNonNull(byId.get(id)), true).kit(reference);
+    }
+
     /// One pass over a draft; refuses on structure only.
     private static final class Resolution {
         private final KitDraft draft;
+        private final boolean partly;
         private final SortedMap<SeatName, Seat> seats = new TreeMap<>();
 
-        Resolution(KitDraft draft, Function<String, Part> shelf) {
+        Resolution(KitDraft draft, Function<String, Part> shelf, boolean partly) {
             this.draft = draft;
+            this.partly = partly;
             draft.seats().forEach((name, filling) -> seats.put(name, filled(name, filling, shelf)));
         }
 
@@ -110,7 +144,7 @@ public record Kit(
             var ends = new ArrayList<WheelEnd>();
             var drives = new ArrayList<Drive>();
             for (var side : Side.values()) {
-                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR));
+                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR)) || (partly && side == Side.LEFT);
                 if (driven || seats.containsKey(new SeatName(side, Role.WHEEL))) {
                     ends.add(end(side));
                 }
@@ -122,6 +156,7 @@ public record Kit(
                 throw new Refusal(
                         "seats", "no side has a motor", "a 'left motor' or a 'right motor'", "fill one of these seats");
             }
+            boolean decked = seats.containsKey(SeatName.of(Role.DECK));
             return new Kit(
                     draft,
                     seats,
@@ -129,6 +164,10 @@ public record Kit(
                     part(null, Role.HANGER, Hanger.class),
                     part(null, Role.BATTERY_PACK, BatteryPack.class),
                     part(null, Role.CONTROLLER, Controller.class),
+                    part(null, Role.DECK, Deck.class),
+                    part(null, Role.RISER, Riser.class),
+                    part(null, Role.DECK_SCREWS, Screw.class, decked),
+                    part(null, Role.DECK_NUTS, Nut.class, decked),
                     ends,
                     drives,
                     draft.task(),
@@ -174,6 +213,8 @@ public record Kit(
                     part(side, Role.CORE_SPACER, Sleeve.class),
                     part(side, Role.INNER_RING, Sleeve.class),
                     part(side, Role.OUTER_RING, Sleeve.class),
+                    part(side, Role.AXLE_SPACER, Sleeve.class),
+                    part(side, Role.AXLE_WASHER, Washer.class),
                     part(side, Role.AXLE_NUT, Nut.class));
         }
 
@@ -186,25 +227,43 @@ public record Kit(
                         "motor, aboveAxleDeg, plateInsetMm, pulleyStandoffMm",
                         "say where the " + side + " motor sits");
             }
+            var mount = part(side, Role.MOUNT, Mount.class);
+            var drivePulley = part(side, Role.DRIVE_PULLEY, DrivePulley.class);
+            var wheelPulley = part(side, Role.WHEEL_PULLEY, WheelPulley.class);
+            var idler = part(side, Role.IDLER, Idler.class);
+            var cover = part(side, Role.COVER, Cover.class);
             return new Drive(
                     side,
-                    part(side, Role.MOUNT, Mount.class),
-                    part(side, Role.CLAMP_SCREWS, Screw.class),
+                    mount,
+                    part(side, Role.CLAMP_SCREWS, Screw.class, mount.fixing() == Mount.Fixing.CLAMP),
+                    part(side, Role.FLANGE_SCREWS, Screw.class, mount.fixing() == Mount.Fixing.FLANGE),
                     part(side, Role.MOTOR, Motor.class),
                     part(side, Role.MOTOR_SCREWS, Screw.class),
                     part(side, Role.MOTOR_WASHERS, Washer.class),
-                    part(side, Role.DRIVE_PULLEY, DrivePulley.class),
-                    part(side, Role.SET_SCREWS, Screw.class),
+                    drivePulley,
+                    part(side, Role.SET_SCREWS, Screw.class, drivePulley.setScrews() > 0),
                     part(side, Role.BELT, Belt.class),
-                    part(side, Role.WHEEL_PULLEY, WheelPulley.class),
-                    part(side, Role.PULLEY_SCREWS, Screw.class),
+                    wheelPulley,
+                    part(side, Role.PULLEY_SCREWS, Screw.class, wheelPulley.screwHoles() > 0),
+                    idler,
+                    part(side, Role.IDLER_SCREW, Screw.class, !idler.blank()),
+                    cover,
+                    part(side, Role.COVER_SCREWS, Screw.class, cover.screwHoles() > 0),
                     placement,
                     end);
         }
 
         private <P extends Part> P part(@Nullable Side side, Role role, Class<P> type) {
+            return part(side, role, type, !role.optional());
+        }
+
+        /// {@return what fills a seat, a blank where nothing does and nothing needs to}
+        private <P extends Part> P part(@Nullable Side side, Role role, Class<P> type, boolean wanted) {
             var name = new SeatName(side, role);
             var seat = seats.get(name);
+            if (seat == null && (!wanted || partly)) {
+                return type.cast(Blank.of(type.asSubclass(Record.class)));
+            }
             if (seat == null) {
                 throw new Refusal(
                         "seats." + name,

@@ -17,7 +17,13 @@ public record Placement(
         Dimension plateInsetMm,
 
         @Field(value = "outer face of the plate to the near end of the drive pulley", max = 60)
-        Dimension pulleyStandoffMm) {
+        Dimension pulleyStandoffMm,
+
+        @Field(value = "idler along the line from axle to motor", min = -100, max = 300)
+        Dimension idlerAlongMm,
+
+        @Field(value = "idler beside that line; negative is below it", min = -150, max = 150)
+        Dimension idlerAsideMm) {
 
     /// Fore or aft of the axle, in the direction of travel.
     public enum Toward {

@@ -5,12 +5,16 @@ import beltwright.part.Bearing;
 import beltwright.part.Belt;
 import beltwright.part.Consumable;
 import beltwright.part.Controller;
+import beltwright.part.Cover;
+import beltwright.part.Deck;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
+import beltwright.part.Idler;
 import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.Nut;
 import beltwright.part.Part;
+import beltwright.part.Riser;
 import beltwright.part.Screw;
 import beltwright.part.Sleeve;
 import beltwright.part.Washer;
@@ -25,8 +29,13 @@ public enum Role {
     BATTERY_PACK("battery pack", BatteryPack.class, Extent.KIT),
     CONTROLLER("controller", Controller.class, Extent.KIT),
     THREADLOCKER("threadlocker", Consumable.class, Extent.KIT),
+    DECK("deck", Deck.class, Extent.KIT),
+    RISER("riser", Riser.class, Extent.KIT),
+    DECK_SCREWS("deck screws", Screw.class, Extent.KIT),
+    DECK_NUTS("deck nuts", Nut.class, Extent.KIT),
     MOUNT("mount", Mount.class, Extent.DRIVE),
     CLAMP_SCREWS("clamp screws", Screw.class, Extent.FASTENER),
+    FLANGE_SCREWS("flange screws", Screw.class, Extent.FASTENER),
     MOTOR("motor", Motor.class, Extent.DRIVE),
     MOTOR_SCREWS("motor screws", Screw.class, Extent.FASTENER),
     MOTOR_WASHERS("motor washers", Washer.class, Extent.FASTENER),
@@ -35,12 +44,18 @@ public enum Role {
     BELT("belt", Belt.class, Extent.DRIVE),
     WHEEL_PULLEY("wheel pulley", WheelPulley.class, Extent.DRIVE),
     PULLEY_SCREWS("pulley screws", Screw.class, Extent.FASTENER),
+    IDLER("idler", Idler.class, Extent.DRIVE),
+    IDLER_SCREW("idler screw", Screw.class, Extent.FASTENER),
+    COVER("cover", Cover.class, Extent.DRIVE),
+    COVER_SCREWS("cover screws", Screw.class, Extent.FASTENER),
     WHEEL("wheel", Wheel.class, Extent.WHEEL),
     INNER_BEARING("inner bearing", Bearing.class, Extent.WHEEL),
     OUTER_BEARING("outer bearing", Bearing.class, Extent.WHEEL),
     CORE_SPACER("core spacer", Sleeve.class, Extent.WHEEL),
     INNER_RING("inner speed ring", Sleeve.class, Extent.WHEEL),
     OUTER_RING("outer speed ring", Sleeve.class, Extent.WHEEL),
+    AXLE_SPACER("axle spacer", Sleeve.class, Extent.WHEEL),
+    AXLE_WASHER("axle washer", Washer.class, Extent.FASTENER),
     AXLE_NUT("axle nut", Nut.class, Extent.FASTENER);
 
     /// How often a role occurs: once in the kit, once per driven side, once per wheel, or as hardware of a joint.
@@ -67,6 +82,19 @@ public enum Role {
 
     public Extent extent() {
         return extent;
+    }
+
+    /// {@return whether it holds other parts together}
+    public boolean fastener() {
+        return extent == Extent.FASTENER || this == DECK_SCREWS || this == DECK_NUTS;
+    }
+
+    /// {@return whether a kit is whole without it}
+    public boolean optional() {
+        return switch (this) {
+            case DECK, RISER, IDLER, COVER, AXLE_SPACER, AXLE_WASHER -> true;
+            default -> false;
+        };
     }
 
     public static Optional<Role> named(String words) {

@@ -15,7 +15,8 @@ import beltwright.quantity.Range;
 /// @param slotTravelLeftMm how far it can still move away from the axle
 /// @param teethInMesh on the drive pulley
 /// @param wrapDeg belt wrap on the drive pulley
-/// @param spanMm free span, tangent point to tangent point
+/// @param spanMm free span, tangent point to tangent point, on the side without an idler
+/// @param idlerXMm idler ahead of the axle; NaN without one
 public record DriveLayout(
         Side side,
         boolean closed,
@@ -27,6 +28,8 @@ public record DriveLayout(
         double spanMm,
         double motorXMm,
         double motorZMm,
+        double idlerXMm,
+        double idlerZMm,
         Range plateOuterMm,
         Range plateInnerMm,
         Range motorEndMm,

@@ -1,10 +1,12 @@
 package beltwright.layout;
 
+import beltwright.belt.BeltLoop;
 import beltwright.belt.PitchLine;
 import beltwright.kit.Drive;
 import beltwright.kit.Kit;
 import beltwright.kit.WheelEnd;
 import beltwright.part.DrivePulley;
+import beltwright.part.Idler;
 import beltwright.part.ToothedRim;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
@@ -38,6 +40,9 @@ public final class LayoutSolver {
         var hanger = kit.hanger();
         var wheel = end.wheel();
         var ring = Range.of(end.innerRing().lengthMm());
+        if (!end.spacer().blank()) {
+            ring = ring.plus(end.spacer().lengthMm());
+        }
         var bearing = ring.plus(end.innerBearing().widthMm());
         var core = bearing.plus(Range.of(wheel.coreSpacingMm()).times(0.5));
         var tread = core.plus(wheel.coreOffsetMm());
@@ -45,6 +50,9 @@ public final class LayoutSolver {
         var stack = bearing.plus(end.coreSpacer().lengthMm())
                 .plus(end.outerBearing().widthMm())
                 .plus(end.outerRing().lengthMm());
+        if (!end.washer().blank()) {
+            stack = stack.plus(end.washer().thicknessMm());
+        }
         var axle = Range.of(hanger.axleLengthMm());
         return new EndLayout(
                 end.side(),
@@ -61,14 +69,17 @@ public final class LayoutSolver {
     static DriveLayout drive(Drive drive, EndLayout end) {
         var mount = drive.mount();
         var place = drive.placement();
-        var pitchLine = pitchLine(drive);
-        var centre = centreDistance(drive, pitchLine);
+        var loop = loop(drive);
+        var centre = centreDistance(drive, loop);
         boolean closed = centre.known();
         double drawn = closed
                 ? centre.nominal()
                 : (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2;
-        double wrap = pitchLine.driveWrapRad(centre.nominal());
+        double wrap = loop.driveWrapRad(centre.nominal());
         double angle = Math.toRadians(place.aboveAxleDeg().nominal());
+        double along = place.idlerAlongMm().nominal();
+        double aside = place.idlerAsideMm().nominal();
+        double ahead = along * Math.cos(angle) - aside * Math.sin(angle);
 
         var plateOuter = Range.of(place.plateInsetMm()).negated();
         var plateInner = plateOuter.minus(mount.plateThicknessMm());
@@ -83,9 +94,11 @@ public final class LayoutSolver {
                 Range.of(mount.slotMaxMm()).minus(centre),
                 PitchLine.teethInMesh(drive.drivePulley().rim().teeth(), wrap),
                 Math.toDegrees(wrap),
-                pitchLine.spanMm(centre.nominal()),
+                loop.spanMm(centre.nominal()),
                 place.motor().sign() * drawn * Math.cos(angle),
                 drawn * Math.sin(angle),
+                drive.idler().blank() ? Double.NaN : place.motor().sign() * ahead,
+                drive.idler().blank() ? Double.NaN : along * Math.sin(angle) + aside * Math.cos(angle),
                 plateOuter,
                 plateInner,
                 plateInner.minus(drive.motor().canLengthMm()),
@@ -105,13 +118,56 @@ public final class LayoutSolver {
                 drive.wheelPulley().rim().pitchDiameterMm());
     }
 
-    private static Range centreDistance(Drive drive, PitchLine pitchLine) {
+    /// {@return the way of the belt with every dimension at nominal}
+    public static BeltLoop loop(Drive drive) {
+        var place = drive.placement();
+        return loop(drive, place.idlerAlongMm().nominal(), place.idlerAsideMm().nominal(), Double.NaN);
+    }
+
+    /// @param idlerMm pitch diameter of the idler (mm), NaN for its nominal
+    private static BeltLoop loop(Drive drive, double along, double aside, double idlerMm) {
+        var line = pitchLine(drive);
+        var idler = drive.idler();
+        if (idler.blank()) {
+            return new BeltLoop(line, null);
+        }
+        double diameter = Double.isNaN(idlerMm)
+                ? idler.pitchDiameterMm(drive.belt().profile()).nominal()
+                : idlerMm;
+        return new BeltLoop(line, new BeltLoop.Idling(along, aside, diameter, idler.runs() == Idler.Runs.BACK));
+    }
+
+    private static Range centreDistance(Drive drive, BeltLoop loop) {
         var deviation = drive.belt().lengthDeviationMm();
         double length = drive.belt().teeth() * drive.belt().profile().pitchMm();
+        if (!drive.idler().blank()) {
+            return withIdler(drive, loop, length, deviation);
+        }
         return new Range(
-                pitchLine.centreDistanceMm(length + deviation.lower()),
-                pitchLine.centreDistanceMm(length + deviation.nominal()),
-                pitchLine.centreDistanceMm(length + deviation.upper()));
+                loop.centreDistanceMm(length + deviation.lower()),
+                loop.centreDistanceMm(length + deviation.nominal()),
+                loop.centreDistanceMm(length + deviation.upper()));
+    }
+
+    /// With an idler the centre distance is taken at every corner of belt length, idler place and idler diameter.
+    private static Range withIdler(Drive drive, BeltLoop loop, double length, Dimension deviation) {
+        var along = drive.placement().idlerAlongMm();
+        var aside = drive.placement().idlerAsideMm();
+        var round = drive.idler().pitchDiameterMm(drive.belt().profile());
+        double nominal = loop.centreDistanceMm(length + deviation.nominal());
+        double least = nominal;
+        double most = nominal;
+        for (int corner = 0; corner < 16; corner++) {
+            double c = loop(
+                            drive,
+                            (corner & 1) == 0 ? along.lower() : along.upper(),
+                            (corner & 2) == 0 ? aside.lower() : aside.upper(),
+                            (corner & 4) == 0 ? round.lower() : round.upper())
+                    .centreDistanceMm(length + ((corner & 8) == 0 ? deviation.lower() : deviation.upper()));
+            least = Math.min(least, c);
+            most = Math.max(most, c);
+        }
+        return new Range(least, nominal, most);
     }
 
     private static Range driveRimMiddle(DrivePulley pulley, Range near) {

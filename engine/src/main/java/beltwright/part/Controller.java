@@ -2,7 +2,7 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// A motor controller, as far as the first numbers need it: its limits for one motor.
+/// A motor controller: its limits for one motor, and its plugs.
 public record Controller(
         Label label,
 
@@ -15,7 +15,30 @@ public record Controller(
         CurrentIs currentIs,
 
         @Field(value = "largest share of the pack voltage that reaches the motor", min = 50, max = 100)
-        Dimension dutyPercent)
+        Dimension dutyPercent,
+
+        @Field(value = "lowest supply voltage", max = 100) Dimension leastSupplyV,
+
+        @Field(value = "highest supply voltage", min = 5, max = 200)
+        Dimension mostSupplyV,
+
+        @Field(value = "current drawn from the pack when driving", min = 1, max = 500)
+        Dimension batteryCurrentA,
+
+        @Field(value = "highest electrical speed: motor speed times pole pairs", min = 1000, max = 500000)
+        Dimension electricalSpeedRpm,
+
+        @Field(value = "socket for a phase plug, diameter", min = 2, max = 12)
+        Dimension phasePlugMm,
+
+        @Field(value = "pins of the sensor socket, 0 without one", max = 12)
+        Dimension sensorPins,
+
+        @Field(value = "pin to pin in the sensor socket", min = 0.5, max = 5)
+        Dimension sensorPitchMm,
+
+        @Field(value = "plug towards the pack, diameter or width of a contact", min = 1, max = 15)
+        Dimension plugMm)
         implements Part {
     /// What the number on the controller means: the direct current of equal torque, or the peak of a sine.
     public enum CurrentIs {

@@ -9,15 +9,33 @@ public record DrivePulley(
         ShaftForm boreForm,
         @Field(value = "bore diameter", min = 3, max = 30) Dimension boreDiameterMm,
 
-        @Field(value = "across the flat of a D bore", min = 2, max = 30)
+        @Field(value = "across the flat of a D bore", min = 2, max = 30, when = "boreForm=D|two flats")
         Dimension boreFlatMm,
+
+        @Field(value = "width of the keyway", min = 1, max = 8, when = "boreForm=keyed")
+        Dimension keywayWidthMm,
+
+        @Field(
+                value = "floor of the keyway to the opposite side of the bore",
+                min = 3,
+                max = 40,
+                when = "boreForm=keyed")
+        Dimension overKeywayMm,
 
         @Field(value = "plain hub beside the rim, along the shaft", max = 40)
         Dimension hubLengthMm,
 
+        @Field(value = "diameter of the hub that the set screws pass through", min = 5, max = 60)
+        Dimension hubDiameterMm,
+
         HubSide hubSide,
         @Field(value = "number of set screw holes", max = 4) int setScrews,
-        Thread setScrewThread)
+
+        @Field(value = "thread of the set screws", when = "setScrews>0")
+        Thread setScrewThread,
+
+        @Field(value = "angle between two set screws", min = 30, max = 180, when = "setScrews>1")
+        Dimension setScrewsApartDeg)
         implements Part {
     /// The side of the rim that the hub stands on.
     public enum HubSide {

@@ -15,4 +15,8 @@ public @interface Field {
     double min() default 0;
 
     double max() default 1000;
+
+    /// {@return when there is anything to measure: `shaftForm=D`, `flanges=both|wheel side`, `setScrews>0`; empty for
+    ///     always}
+    String when() default "";
 }

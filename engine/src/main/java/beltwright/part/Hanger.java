@@ -2,7 +2,8 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// A hanger with an axle at each end, its section centred on the axle line. The end face is where the axle steps down.
+/// A hanger with an axle at each end, its section centred on the axle line, and the baseplate that holds it under the
+/// deck. The end face is where the axle steps down.
 public record Hanger(
         Label label,
 
@@ -25,7 +26,11 @@ public record Hanger(
         @Field(value = "section height where the mount clamps", min = 8, max = 60)
         Dimension sectionHeightMm,
 
-        @Field(value = "section depth, fore and aft, where the mount clamps", min = 8, max = 60)
+        @Field(
+                value = "section depth, fore and aft, where the mount clamps",
+                min = 8,
+                max = 60,
+                when = "section=rectangular")
         Dimension sectionDepthMm,
 
         @Field(value = "width of the middle body around the kingpin", min = 10, max = 200)
@@ -34,8 +39,73 @@ public record Hanger(
         @Field(value = "how far the middle body reaches fore and aft of the axle line", min = 5, max = 120)
         Dimension bodyReachMm,
 
+        @Field(value = "threaded holes in the end face for a flanged mount, 0 without", max = 12)
+        int flangeHoles,
+
+        @Field(value = "circle through those holes", min = 10, max = 100, when = "flangeHoles>0")
+        Dimension flangeCircleMm,
+
+        @Field(value = "thread of those holes", when = "flangeHoles>0")
+        Thread flangeThread,
+
+        @Field(value = "depth of those holes", min = 2, max = 60, when = "flangeHoles>0")
+        Dimension flangeThreadDepthMm,
+
+        Kingpin kingpin,
+
+        @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80)
+        Dimension steeringAxisDeg,
+
+        @Field(
+                value = "steering axis to axle line; negative where the axle lies towards the board's end",
+                min = -60,
+                max = 60)
+        Dimension rakeMm,
+
+        @Field(value = "between the two steering axes", min = 5, max = 80, when = "kingpin=double")
+        Dimension linkMm,
+
+        @Field(value = "face of the baseplate to the axle line, at rest", min = 20, max = 150)
+        Dimension axleDropMm,
+
+        @Field(value = "middle of the baseplate holes to the axle line, towards the board's end", min = -60, max = 80)
+        Dimension axleFromBaseMm,
+
+        @Field(value = "lean of the deck when the bushings are pressed together", max = 60)
+        Dimension fullLeanDeg,
+
+        @Field(value = "how far the axle comes up when the bushings give under a landing", max = 20)
+        Dimension bushingTravelMm,
+
+        @Field(value = "baseplate holes, along the board", min = 20, max = 120)
+        Dimension baseLengthMm,
+
+        @Field(value = "baseplate holes, across the board", min = 20, max = 120)
+        Dimension baseWidthMm,
+
+        @Field(value = "baseplate thickness at its holes", min = 2, max = 20)
+        Dimension baseThicknessMm,
+
         String material)
         implements Part {
+    /// How the hanger steers: one steering axis with the bushings outside or around the kingpin, or two of them.
+    public enum Kingpin {
+        REVERSE("reverse"),
+        DOUBLE("double"),
+        TRADITIONAL("traditional");
+
+        private final String words;
+
+        Kingpin(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     /// The outline of the hanger where a mount clamps.
     public enum Section {
         ROUND("round"),

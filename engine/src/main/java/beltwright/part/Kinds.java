@@ -19,7 +19,11 @@ public enum Kinds {
     WASHER("washer", Washer.class),
     BATTERY_PACK("battery pack", BatteryPack.class),
     CONTROLLER("controller", Controller.class),
-    CONSUMABLE("consumable", Consumable.class);
+    CONSUMABLE("consumable", Consumable.class),
+    COVER("cover", Cover.class),
+    DECK("deck", Deck.class),
+    RISER("riser", Riser.class),
+    IDLER("idler", Idler.class);
 
     private final String words;
     private final Class<? extends Part> type;

@@ -16,8 +16,17 @@ public record Motor(
         ShaftForm shaftForm,
         @Field(value = "shaft diameter", min = 3, max = 20) Dimension shaftDiameterMm,
 
-        @Field(value = "across the flat: flat to the opposite side", min = 2, max = 20)
+        @Field(value = "across the flat: flat to the opposite side", min = 2, max = 20, when = "shaftForm=D|two flats")
         Dimension shaftFlatMm,
+
+        @Field(value = "angle between the two flats", min = 30, max = 180, when = "shaftForm=two flats")
+        Dimension flatsApartDeg,
+
+        @Field(value = "width of the key", min = 1, max = 8, when = "shaftForm=keyed")
+        Dimension keyWidthMm,
+
+        @Field(value = "top of the key to the opposite side of the shaft", min = 3, max = 28, when = "shaftForm=keyed")
+        Dimension overKeyMm,
 
         @Field(value = "mounting face to shaft end", min = 5, max = 100)
         Dimension shaftLengthMm,
@@ -47,8 +56,45 @@ public record Motor(
         Winding resistanceIs,
 
         @Field(value = "current that turns the motor without load", max = 20)
-        Dimension noLoadCurrentA)
+        Dimension noLoadCurrentA,
+
+        @Field(value = "magnets on the can, half of their number", min = 1, max = 40)
+        Dimension polePairs,
+
+        WireExit wireExit,
+
+        @Field(value = "bundle of phase and sensor wires, diameter", min = 2, max = 30)
+        Dimension wireDiameterMm,
+
+        @Field(value = "tightest bend of the bundle, radius to its middle", max = 80)
+        Dimension wireBendMm,
+
+        @Field(value = "plug of a phase wire, diameter", min = 2, max = 12)
+        Dimension phasePlugMm,
+
+        @Field(value = "pins of the sensor connector, 0 without sensors", max = 12)
+        Dimension sensorPins,
+
+        @Field(value = "pin to pin in the sensor connector", min = 0.5, max = 5)
+        Dimension sensorPitchMm)
         implements Part {
+    /// Where the wires leave the motor: at the far end of the can, or at its side beside the mounting face.
+    public enum WireExit {
+        END("far end"),
+        SIDE("side");
+
+        private final String words;
+
+        WireExit(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     /// Between which points the resistance was measured: two leads, or one lead and the star point.
     public enum Winding {
         LINE_TO_LINE("line to line"),

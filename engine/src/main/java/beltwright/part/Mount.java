@@ -2,8 +2,8 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// A motor mount: a plate with slots for the motor, clamped around the hanger. The clamp stands on the inner side of
-/// the plate.
+/// A motor mount: a plate with slots for the motor, clamped around the hanger, screwed to its end face by a flange, or
+/// made in one piece with it. A clamp stands on the inner side of the plate.
 public record Mount(
         Label label,
         @Field(value = "plate thickness", min = 2, max = 25) Dimension plateThicknessMm,
@@ -27,25 +27,83 @@ public record Mount(
         @Field(value = "plate outline around the motor axis, radius", min = 10, max = 100)
         Dimension plateRadiusMm,
 
+        Fixing fixing,
+
+        @Field(value = "outline of the clamp opening", when = "fixing=clamp")
         Hanger.Section clampSection,
 
-        @Field(value = "clamp opening, height", min = 8, max = 60)
+        @Field(value = "clamp opening, height", min = 8, max = 60, when = "fixing=clamp")
         Dimension clampHeightMm,
 
-        @Field(value = "clamp opening, depth", min = 8, max = 60)
+        @Field(value = "clamp opening, depth", min = 8, max = 60, when = "clampSection=rectangular")
         Dimension clampDepthMm,
 
-        @Field(value = "clamp length along the hanger, behind the plate", min = 3, max = 80)
+        @Field(value = "clamp length along the hanger, behind the plate", min = 3, max = 80, when = "fixing=clamp")
         Dimension clampLengthMm,
 
-        @Field(value = "number of clamp screws", max = 8) int clampScrews,
+        @Field(value = "number of clamp screws", max = 8, when = "fixing=clamp")
+        int clampScrews,
+
+        @Field(value = "thread of the clamp screws", when = "fixing=clamp")
         Thread clampThread,
 
-        @Field(value = "clamp thickness that the screw passes through plain", min = 1, max = 60)
+        @Field(value = "clamp thickness that the screw passes through plain", min = 1, max = 60, when = "fixing=clamp")
         Dimension clampGripMm,
 
-        @Field(value = "depth of the clamp thread", min = 2, max = 60)
+        @Field(value = "depth of the clamp thread", min = 2, max = 60, when = "fixing=clamp")
         Dimension clampThreadDepthMm,
 
+        @Field(value = "number of holes in the flange", min = 1, max = 12, when = "fixing=flange")
+        int flangeHoles,
+
+        @Field(value = "circle through the flange holes", min = 10, max = 100, when = "fixing=flange")
+        Dimension flangeCircleMm,
+
+        @Field(value = "width of a flange hole", min = 2, max = 15, when = "fixing=flange")
+        Dimension flangeHoleMm,
+
+        @Field(value = "flange thickness that the screw passes through", min = 1, max = 40, when = "fixing=flange")
+        Dimension flangeGripMm,
+
+        @Field(
+                value = "mount angle of the first clocking position",
+                min = -180,
+                max = 180,
+                when = "fixing=flange|one piece")
+        Dimension firstPositionDeg,
+
+        @Field(value = "id of the hanger that it is made in one piece with", when = "fixing=one piece")
+        String madeWith,
+
+        @Field(value = "threaded holes for a cover, 0 without", max = 12)
+        int coverHoles,
+
+        @Field(value = "circle around the motor axis through those holes", min = 10, max = 200, when = "coverHoles>0")
+        Dimension coverCircleMm,
+
+        @Field(value = "thread of those holes", when = "coverHoles>0")
+        Thread coverThread,
+
+        @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0")
+        Dimension coverThreadDepthMm,
+
         String material)
-        implements Part {}
+        implements Part {
+    /// How the mount is held to the hanger.
+    public enum Fixing {
+        CLAMP("clamp"),
+        FLANGE("flange"),
+        ONE_PIECE("one piece");
+
+        private final String words;
+
+        Fixing(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+}

@@ -16,7 +16,11 @@ public sealed interface Part
                 Washer,
                 BatteryPack,
                 Controller,
-                Consumable {
+                Consumable,
+                Cover,
+                Deck,
+                Riser,
+                Idler {
     Label label();
 
     default String id() {
@@ -25,6 +29,11 @@ public sealed interface Part
 
     default String name() {
         return label().name();
+    }
+
+    /// {@return whether this only stands for a seat that nothing fills}
+    default boolean blank() {
+        return id().isEmpty();
     }
 
     /// {@return the kind of this part in trade words}

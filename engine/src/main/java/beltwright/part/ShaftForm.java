@@ -4,6 +4,7 @@ package beltwright.part;
 public enum ShaftForm {
     ROUND("round"),
     FLAT("D"),
+    TWO_FLATS("two flats"),
     KEYED("keyed");
 
     private final String words;

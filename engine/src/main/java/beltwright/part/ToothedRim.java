@@ -14,10 +14,11 @@ public record ToothedRim(
 
         Flanges flanges,
 
-        @Field(value = "outside diameter of the flange", max = 200)
+        @Field(value = "outside diameter of the flange", max = 200, when = "flanges=motor side|wheel side|both")
         Dimension flangeDiameterMm,
 
-        @Field(value = "thickness of one flange", max = 5) Dimension flangeThicknessMm) {
+        @Field(value = "thickness of one flange", max = 5, when = "flanges=motor side|wheel side|both")
+        Dimension flangeThicknessMm) {
 
     /// Which sides of the rim have a flange; the motor side is the one that faces away from the wheel.
     public enum Flanges {

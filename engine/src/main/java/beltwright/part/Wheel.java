@@ -33,17 +33,32 @@ public record Wheel(
         @Field(value = "number of openings in the core", max = 24)
         int openings,
 
-        @Field(value = "width of an opening along its circle", min = 1, max = 40)
+        @Field(value = "width of an opening along its circle", min = 1, max = 40, when = "openings>0")
         Dimension openingWidthMm,
 
-        @Field(value = "circle through the middle of the openings", min = 10, max = 120)
+        @Field(value = "circle through the middle of the openings", min = 10, max = 120, when = "openings>0")
         Dimension openingCircleMm,
 
-        @Field(value = "usable depth of an opening", min = 1, max = 80)
+        @Field(value = "usable depth of an opening", min = 1, max = 80, when = "openings>0")
         Dimension openingDepthMm,
 
         @Field(value = "core thickness that the pulley screws pass through", max = 80)
         Dimension screwGripMm,
+
+        @Field(value = "number of holes for those screws", max = 24)
+        int screwHoles,
+
+        @Field(value = "circle through those holes", min = 10, max = 120, when = "screwHoles>0")
+        Dimension screwCircleMm,
+
+        @Field(value = "width of one of those holes", min = 2, max = 20, when = "screwHoles>0")
+        Dimension screwHoleMm,
+
+        @Field(value = "recess that a pulley is pressed into, diameter; unknown without one", min = 10, max = 120)
+        Dimension recessDiameterMm,
+
+        @Field(value = "depth of that recess", min = 1, max = 60)
+        Dimension recessDepthMm,
 
         String coreMaterial)
         implements Part {}

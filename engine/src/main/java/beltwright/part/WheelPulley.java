@@ -2,8 +2,8 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// The large pulley, bolted to the wheel core and driven by lugs that enter the core openings. Its seat on the core is
-/// the axial datum.
+/// The large pulley on the wheel: driven by lugs that enter the core openings, screwed to the core, or pressed into it.
+/// Its seat on the core is the axial datum.
 public record WheelPulley(
         Label label,
         ToothedRim rim,
@@ -14,24 +14,59 @@ public record WheelPulley(
         @Field(value = "bore that clears the axle and its speed ring", min = 5, max = 60)
         Dimension boreDiameterMm,
 
-        @Field(value = "number of drive lugs", max = 12) int lugs,
+        Holding holding,
 
-        @Field(value = "width of a lug along its circle", min = 1, max = 40)
+        @Field(value = "number of drive lugs", max = 12, when = "holding=lugs")
+        int lugs,
+
+        @Field(value = "width of a lug along its circle", min = 1, max = 40, when = "holding=lugs")
         Dimension lugWidthMm,
 
-        @Field(value = "circle through the middle of the lugs", min = 10, max = 100)
+        @Field(value = "circle through the middle of the lugs", min = 10, max = 100, when = "holding=lugs")
         Dimension lugCircleMm,
 
-        @Field(value = "how far a lug enters the core", min = 1, max = 60)
+        @Field(value = "how far a lug enters the core", min = 1, max = 60, when = "holding=lugs")
         Dimension lugLengthMm,
+
+        @Field(
+                value = "spigot that is pressed into the core, diameter",
+                min = 10,
+                max = 120,
+                when = "holding=press fit")
+        Dimension spigotDiameterMm,
+
+        @Field(value = "spigot that is pressed into the core, length", min = 1, max = 60, when = "holding=press fit")
+        Dimension spigotLengthMm,
 
         @Field(value = "number of screws that hold it to the core", max = 12)
         int screwHoles,
 
+        @Field(value = "thread of those screws", when = "screwHoles>0")
         Thread screwThread,
 
-        @Field(value = "depth of the threaded holes", min = 2, max = 40)
+        @Field(value = "depth of the threaded holes", min = 2, max = 40, when = "screwHoles>0")
         Dimension threadDepthMm,
 
+        @Field(value = "circle through the threaded holes", min = 10, max = 120, when = "screwHoles>0")
+        Dimension screwCircleMm,
+
         String material)
-        implements Part {}
+        implements Part {
+    /// How the wheel turns with it.
+    public enum Holding {
+        LUGS("lugs"),
+        SCREWS("screws"),
+        PRESS_FIT("press fit");
+
+        private final String words;
+
+        Holding(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+}

@@ -7,6 +7,7 @@ public enum Unit {
     M_PER_S2("Mps2", "m/s²"),
     RPM_PER_V("RpmPerV", "rpm/V"),
     G_PER_M("GPerM", "g/m"),
+    RPM("Rpm", "rpm"),
     MM("Mm", "mm"),
     DEGREE("Deg", "°"),
     KG("Kg", "kg"),

@@ -108,7 +108,8 @@ public final class HandMade {
                 null);
         var seats = new TreeMap<SeatName, Seat>();
         seats.put(MOTOR_SCREWS, new Seat(MOTOR_SCREWS, screw, 4, false));
-        return new Kit(draft, seats, List.of(), null, null, null, List.of(), List.of(), null, null);
+        return new Kit(
+                draft, seats, List.of(), null, null, null, null, null, null, null, List.of(), List.of(), null, null);
     }
 
     private static List<Line> working() {
@@ -166,7 +167,30 @@ public final class HandMade {
 
     private static DriveLayout drive() {
         var r = new Range(70.9, 71.5, 72.1);
-        return new DriveLayout(Side.LEFT, true, r, r, r, 5.998, 134.9, 66.2, 68, 22.1, r, r, r, r, r, r, r, r, r, r, r);
+        return new DriveLayout(
+                Side.LEFT,
+                true,
+                r,
+                r,
+                r,
+                5.998,
+                134.9,
+                66.2,
+                68,
+                22.1,
+                Double.NaN,
+                Double.NaN,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r,
+                r);
     }
 
     private static EndLayout end() {

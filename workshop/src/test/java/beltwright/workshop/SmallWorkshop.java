@@ -23,6 +23,7 @@ final class SmallWorkshop {
               thread: M4
               threadMaterial: aluminium-6061-t6
               resistanceIs: line to line
+              wireExit: side
             ---
             schema: 1
             part: pulley-16

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /// One field of a record as it is typed: its name, its type, what it means and which values can be true.
-record FieldForm(String name, Class<?> type, String meaning, double min, double max) {
+record FieldForm(String name, Class<?> type, String meaning, double min, double max, When when) {
     private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final List<String> TRUTH = List.of("true", "false");
 
@@ -30,7 +30,27 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
                 component.getType(),
                 field.map(Field::value).orElse(words),
                 field.map(Field::min).orElse(Double.NEGATIVE_INFINITY),
-                field.map(Field::max).orElse(Double.POSITIVE_INFINITY));
+                field.map(Field::max).orElse(Double.POSITIVE_INFINITY),
+                When.parse(field.map(Field::when).orElse("")));
+    }
+
+    FieldForm(String name, Class<?> type, String meaning, double min, double max) {
+        this(name, type, meaning, min, max, When.ALWAYS);
+    }
+
+    /// {@return what stands in a field that was left out because there is nothing to measure}
+    @Nullable
+    Object nothing(String path, Provenance usual) {
+        if (dimension()) {
+            return Dimension.unknown(path, usual);
+        }
+        if (type == int.class) {
+            return (int) Math.max(0, min);
+        }
+        if (type.isEnum()) {
+            return type.getEnumConstants()[0];
+        }
+        return type == String.class ? "" : null;
     }
 
     boolean nested() {

@@ -9,6 +9,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,12 +63,19 @@ final class RecordForm {
     Object read(Scope at, Node.Fields typed, Provenance usual, Map<String, ?> given) {
         at.refuseOthers(typed, names());
         var values = new ArrayList<@Nullable Object>();
+        var known = new HashMap<String, @Nullable Object>();
         for (var field : fields) {
+            Object value;
             if (given.containsKey(field.name())) {
-                values.add(given.get(field.name()));
+                value = given.get(field.name());
+            } else if (!typed.fields().containsKey(field.name())
+                    && !field.when().met(known)) {
+                value = field.nothing(at.in(field.name()).field(), usual);
             } else {
-                values.add(value(at, typed, field, usual));
+                value = value(at, typed, field, usual);
             }
+            values.add(value);
+            known.put(field.name(), value);
         }
         return values.contains(null) ? null : make(values);
     }
@@ -89,14 +97,24 @@ final class RecordForm {
     /// {@return the fields of a record as they are typed, without an empty note}
     SequencedMap<String, Node> write(Object made, Provenance usual) {
         var typed = new LinkedHashMap<String, Node>();
+        var known = new HashMap<String, Object>();
         for (int i = 0; i < fields.size(); i++) {
             var field = fields.get(i);
             var value = get(made, i);
-            if (!given(field.name()) && !(field.optionalText() && value.equals(""))) {
+            known.put(field.name(), value);
+            boolean says = field.when().met(known) || !idle(field, value, usual);
+            if (says && !given(field.name()) && !(field.optionalText() && value.equals(""))) {
                 typed.put(field.name(), field.write(value, usual));
             }
         }
         return typed;
+    }
+
+    /// {@return whether a field without anything to measure holds nothing}
+    private static boolean idle(FieldForm field, Object value, Provenance usual) {
+        return value instanceof Dimension d
+                ? !d.known() && d.provenance().equals(usual)
+                : value.equals(field.nothing("", usual));
     }
 
     /// One value of a record, however deep, by its path: `rim.faceWidthMm`.

@@ -1,0 +1,387 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Role;
+import beltwright.layout.DrawnDimension;
+import beltwright.layout.DrawnDimension.Along;
+import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Screw;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Range;
+import java.util.List;
+
+/// Does the cover clear what runs under it and beside it, stay on, and let stones out?
+final class CoverChecks {
+    private static final String HABIT = "common practice, no source";
+
+    private CoverChecks() {}
+
+    static List<Check> all() {
+        return List.of(
+                new Count(),
+                new Circle(),
+                new Belt(),
+                new Pulley(),
+                new WheelSide(),
+                new WheelPulleyRim(),
+                new Stones(),
+                new Flat());
+    }
+
+    /// {@return the radius of the belt's back around the drive pulley, or of its flange, whichever is larger (mm)}
+    private static Term running(Subject s) {
+        return minus(
+                        "d_reach",
+                        "largest diameter of the drive pulley, flange or belt",
+                        Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
+                .half();
+    }
+
+    /// Every screw hole has a thread in the mount.
+    static final class Count extends YesNo {
+        Count() {
+            super("cover-count", "Every cover hole has a thread", Scope.DRIVE, "count", Role.COVER, Role.MOUNT);
+        }
+
+        @Override
+        boolean met(Subject s) {
+            int holes = s.drive().cover().screwHoles();
+            int threads = s.drive().mount().coverHoles();
+            return holes > 0 && threads > 0 && threads % holes == 0;
+        }
+
+        @Override
+        String asked(Subject s) {
+            return "threads in the mount are a multiple of holes in the cover";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            var cover = s.drive().cover();
+            var mount = s.drive().mount();
+            w.given("n_cover", cover.id() + ".screwHoles", cover.screwHoles(), "", "count");
+            w.given("n_mount", mount.id() + ".coverHoles", mount.coverHoles(), "", "count");
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().cover().screwHoles() + " holes, "
+                    + s.drive().mount().coverHoles() + " threads";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return s.drive().mount().coverHoles() == 0
+                    ? "a mount with threads for a cover"
+                    : "a cover with " + s.drive().mount().coverHoles() + " holes";
+        }
+    }
+
+    /// Holes of the cover meet the threads of the mount.
+    static final class Circle extends HolesMeet {
+        Circle() {
+            super("cover-circle", "Cover holes meet the mount", Role.COVER, Role.MOUNT, Role.COVER_SCREWS);
+        }
+
+        @Override
+        Dimension threaded(Subject s) {
+            return s.drive().mount().coverCircleMm();
+        }
+
+        @Override
+        Dimension open(Subject s) {
+            return s.drive().cover().screwCircleMm();
+        }
+
+        @Override
+        Dimension width(Subject s) {
+            return s.drive().cover().screwHoleMm();
+        }
+
+        @Override
+        Screw screw(Subject s) {
+            return s.drive().coverScrew();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a cover with its holes on a "
+                    + mm(s.drive().mount().coverCircleMm().nominal()) + " circle";
+        }
+    }
+
+    /// The belt whips and carries grit: it needs air to the wall.
+    static final class Belt extends ChainGap {
+        Belt() {
+            super("cover-belt", "Belt clear of the cover's wall", Scope.DRIVE, 2, HABIT, Role.COVER, Role.DRIVE_PULLEY);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(plus("r_cover", s.drive().cover().radiusMm()), running(s));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a cover " + mm(2 * (r.demand() - r.capacityWorst())) + " wider inside";
+        }
+
+        @Override
+        public List<DrawnDimension> places(Subject s) {
+            double x = s.at().motorXMm();
+            double z = s.at().motorZMm();
+            double r = s.drive().cover().radiusMm().nominal();
+            return List.of(new DrawnDimension(
+                    "belt to cover",
+                    View.SIDE,
+                    s.side(),
+                    x,
+                    z + r - gap(s).nominal(),
+                    x,
+                    z + r,
+                    Along.VERTICAL,
+                    false,
+                    key(s)));
+        }
+    }
+
+    /// The cover's face stands clear of pulley and shaft end.
+    static final class Pulley extends ChainGap {
+        Pulley() {
+            super(
+                    "cover-pulley",
+                    "Drive pulley clear of the cover's face",
+                    Scope.DRIVE,
+                    1,
+                    HABIT,
+                    Role.COVER,
+                    Role.DRIVE_PULLEY,
+                    Role.MOTOR,
+                    Role.MOUNT);
+            placed();
+        }
+
+        private static boolean shaftLeads(Subject s) {
+            return s.at().shaftEndMm().nominal() > s.at().drivePulleyFarMm().nominal();
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var depth = plus("t_depth", s.drive().cover().depthMm());
+            if (shaftLeads(s)) {
+                return List.of(
+                        depth,
+                        minus("l_shaft", s.drive().motor().shaftLengthMm()),
+                        plus("t", s.drive().mount().plateThicknessMm()));
+            }
+            var pulley = s.drive().drivePulley();
+            return List.of(
+                    depth,
+                    minus("s_pulley", s.drive().placement().pulleyStandoffMm()),
+                    minus("l_hub", pulley.hubLengthMm()),
+                    minus("b_rim", "rim with its flanges", rim(s)));
+        }
+
+        private static Range rim(Subject s) {
+            var rim = s.drive().drivePulley().rim();
+            var width = Range.of(rim.faceWidthMm());
+            return rim.flanges().count() == 0
+                    ? width
+                    : width.plus(Range.of(rim.flangeThicknessMm())
+                            .times(rim.flanges().count()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a cover " + mm(r.demand() - r.capacityWorst())
+                    + " deeper, or the pulley that much nearer the plate";
+        }
+    }
+
+    /// The cover's face stands clear of the wheel: inboard of its side, or ahead of its tread.
+    static final class WheelSide extends Apart {
+        WheelSide() {
+            super(
+                    "cover-wheel",
+                    "Cover clear of the wheel",
+                    Scope.DRIVE,
+                    1.5,
+                    Role.COVER,
+                    Role.WHEEL,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            placed();
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            Closure.centreDistance(s.drive(), s.at(), w);
+            Stack.tread(s, w);
+        }
+
+        @Override
+        List<Term> along(Subject s) {
+            return List.of(
+                    plus(
+                            "y_tread",
+                            "inner edge of the tread from the hanger's end face",
+                            s.endAt().wheelInnerMm()),
+                    plus("i", s.drive().placement().plateInsetMm()),
+                    minus("t_depth", s.drive().cover().depthMm()),
+                    minus("t_wall", s.drive().cover().wallMm()));
+        }
+
+        @Override
+        List<Term> across(Subject s) {
+            return List.of(
+                    plus("C", "centre distance", s.at().centreDistanceMm()),
+                    minus("l_reach", s.drive().cover().reachMm()),
+                    minus("D_wheel", s.end().wheel().diameterMm()).half());
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double more = r.demand() - r.capacityWorst();
+            return "a cover that ends " + mm(more) + " sooner towards the axle, or one that much shallower";
+        }
+
+        @Override
+        public List<DrawnDimension> places(Subject s) {
+            double c = s.at().centreDistanceMm().nominal();
+            double wheel = s.end().wheel().diameterMm().nominal() / 2;
+            double reach = c - s.drive().cover().reachMm().nominal();
+            double x = s.at().motorXMm() / c;
+            double z = s.at().motorZMm() / c;
+            return List.of(new DrawnDimension(
+                    "cover to tread",
+                    View.SIDE,
+                    s.side(),
+                    wheel * x,
+                    wheel * z,
+                    reach * x,
+                    reach * z,
+                    Along.POINTS,
+                    false,
+                    key(s)));
+        }
+    }
+
+    /// The open end of the wall stays clear of the wheel pulley.
+    static final class WheelPulleyRim extends ChainGap {
+        WheelPulleyRim() {
+            super(
+                    "cover-rim",
+                    "Cover's open end clear of the wheel pulley",
+                    Scope.DRIVE,
+                    2,
+                    HABIT,
+                    Role.COVER,
+                    Role.WHEEL_PULLEY,
+                    Role.DRIVE_PULLEY,
+                    Role.BELT);
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            Closure.centreDistance(s.drive(), s.at(), w);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("C", "centre distance", s.at().centreDistanceMm()),
+                    minus("l_reach", s.drive().cover().reachMm()),
+                    minus(
+                                    "D_reach",
+                                    "largest diameter of the wheel pulley, flange or belt",
+                                    Range.exact(s.drive().wheelPulley().rim().reachDiameterMm()))
+                            .half());
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a cover that ends " + mm(r.demand() - r.capacityWorst()) + " sooner towards the axle";
+        }
+    }
+
+    /// A stone small enough to get between belt and wall must find its way out.
+    static final class Stones extends ChainGap {
+        Stones() {
+            super(
+                    "cover-stones",
+                    "Stones can leave the cover",
+                    Scope.DRIVE,
+                    1,
+                    "the opening is wider than the largest stone that fits between belt and wall, " + HABIT,
+                    Role.COVER,
+                    Role.DRIVE_PULLEY);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("b_opening", s.drive().cover().stoneOpeningMm()),
+                    minus("r_cover", s.drive().cover().radiusMm()),
+                    plus(
+                                    "d_reach",
+                                    "largest diameter of the drive pulley, flange or belt",
+                                    Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
+                            .half());
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "the opening is " + r.capacityText() + " mm wider than the gap between belt and wall; "
+                    + r.demandText() + " wanted";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider at the lowest point";
+        }
+    }
+
+    /// The cover over flat ground.
+    static final class Flat extends ChainGap {
+        Flat() {
+            super(
+                    "cover-ground",
+                    "Cover above flat ground",
+                    Scope.DRIVE,
+                    10,
+                    "worn wheel, " + HABIT,
+                    Role.COVER,
+                    Role.WHEEL,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.BELT);
+            placed();
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            Closure.centreDistance(s.drive(), s.at(), w);
+            Ground.motorPosition(s, w);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            return List.of(
+                    plus("D_worn", s.end().wheel().wornDiameterMm()).half(),
+                    plus("z_m", "motor axis above the axle", Ground.above(s)),
+                    minus("r_cover", s.drive().cover().radiusMm()),
+                    minus("t_wall", s.drive().cover().wallMm()));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a steeper mount angle, a smaller cover, or change the wheel "
+                    + mm(2 * (r.demand() - r.capacityWorst())) + " of diameter earlier";
+        }
+    }
+}

@@ -1,0 +1,405 @@
+package beltwright.check;
+
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
+import beltwright.kit.Role;
+import beltwright.layout.Steering;
+import beltwright.part.Hanger;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Range;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Does anything touch the deck over full lean and steer, with the bushings pressed: wheel, motor, wires? And does the
+/// baseplate go under it?
+final class DeckChecks {
+    private static final String HABIT = "common practice, no source";
+    private static final double DECK_MM = 5;
+
+    private DeckChecks() {}
+
+    static List<Check> all() {
+        return List.of(
+                new Holes("deck-holes", "Baseplate holes meet the deck", Role.DECK),
+                new Holes("riser-holes", "Baseplate holes meet the riser", Role.RISER),
+                new ScrewLength(),
+                new WheelBite(),
+                new OverMotor("deck-motor", "Motor clear of the deck, full lean", false),
+                new OverMotor("deck-wires", "Wires clear of the deck, full lean", true));
+    }
+
+    /// Which limit of every dimension is taken.
+    private enum At {
+        WORST,
+        NOMINAL,
+        BEST;
+
+        double small(Dimension d) {
+            return this == NOMINAL ? d.nominal() : this == WORST ? d.lower() : d.upper();
+        }
+
+        double large(Dimension d) {
+            return this == NOMINAL ? d.nominal() : this == WORST ? d.upper() : d.lower();
+        }
+    }
+
+    private static Steering steering(Subject s) {
+        var hanger = s.kit().hanger();
+        double wedge = s.filled(Role.RISER) ? s.kit().riser().wedgeDeg().nominal() : 0;
+        return new Steering(
+                Math.toRadians(hanger.steeringAxisDeg().nominal() + wedge),
+                hanger.rakeMm().nominal(),
+                hanger.kingpin() == Hanger.Kingpin.DOUBLE ? hanger.linkMm().nominal() : 0);
+    }
+
+    private static Steering.Board board(Subject s, At at, double well) {
+        var deck = s.kit().deck();
+        var hanger = s.kit().hanger();
+        double riser = s.filled(Role.RISER) ? at.small(s.kit().riser().thicknessMm()) : 0;
+        return new Steering.Board(
+                at.small(hanger.axleDropMm()) + riser - at.large(hanger.bushingTravelMm()) + well,
+                at.large(deck.widthMm()) / 2,
+                at.large(deck.endMm()) - at.small(hanger.axleFromBaseMm()));
+    }
+
+    private static double lean(Subject s, At at) {
+        return Math.toRadians(at.large(s.kit().hanger().fullLeanDeg()));
+    }
+
+    /// Writes deck, riser and steering.
+    private static void write(Subject s, Working w) {
+        var hanger = s.kit().hanger();
+        var deck = s.kit().deck();
+        w.given("h_drop", hanger.axleDropMm());
+        String riser = "";
+        if (s.filled(Role.RISER)) {
+            w.given("t_riser", s.kit().riser().thicknessMm());
+            riser = " + t_riser";
+        }
+        w.given("h_travel", hanger.bushingTravelMm());
+        w.line(
+                "h_under",
+                "h_drop" + riser + " − h_travel",
+                board(s, At.NOMINAL, 0).underMm(),
+                "mm",
+                "underside of the deck above the axle, bushings pressed");
+        w.given("b_deck", deck.widthMm());
+        w.given("l_end", deck.endMm());
+        w.given("x_base", hanger.axleFromBaseMm());
+        w.line(
+                "l_behind",
+                "l_end − x_base",
+                board(s, At.NOMINAL, 0).behindMm(),
+                "mm",
+                "end of the deck behind the axle");
+        w.given("λ_0", hanger.steeringAxisDeg());
+        if (s.filled(Role.RISER)) {
+            w.given("λ_wedge", s.kit().riser().wedgeDeg());
+        }
+        var steering = steering(s);
+        w.line(
+                "λ",
+                s.filled(Role.RISER) ? "(λ_0 + λ_wedge)·π/180" : "λ_0·π/180",
+                steering.axisRad(),
+                "rad",
+                hanger.kingpin() + " kingpin, steering axis");
+        w.given("r_rake", hanger.rakeMm());
+        if (hanger.kingpin() == Hanger.Kingpin.DOUBLE) {
+            w.given("l_link", hanger.linkMm());
+        }
+        w.given("θ_full", hanger.fullLeanDeg());
+        double lean = lean(s, At.NOMINAL);
+        w.line("ψ", "atan(tan(θ_full·π/180)/cos(λ))", steering.turnRad(lean), "rad", "hanger about its steering axis");
+        w.line("σ", "atan(tan(λ)·sin(θ_full·π/180))", steering.steerRad(lean), "rad", "steering angle, for the reader");
+    }
+
+    /// Baseplate holes against the holes of deck or riser.
+    static final class Holes extends Check {
+        private final Role role;
+
+        Holes(String slug, String name, Role role) {
+            super(
+                    slug,
+                    name,
+                    "mm",
+                    Scope.KIT,
+                    "play of the screw in its hole against the mismatch of the patterns",
+                    role,
+                    Role.HANGER,
+                    Role.DECK_SCREWS);
+            this.role = role;
+        }
+
+        private boolean deck() {
+            return role == Role.DECK;
+        }
+
+        private Dimension length(Subject s) {
+            return deck() ? s.kit().deck().holesLengthMm() : s.kit().riser().holesLengthMm();
+        }
+
+        private Dimension width(Subject s) {
+            return deck() ? s.kit().deck().holesWidthMm() : s.kit().riser().holesWidthMm();
+        }
+
+        private Dimension hole(Subject s) {
+            return deck() ? s.kit().deck().holeMm() : s.kit().riser().holeMm();
+        }
+
+        private Range mismatch(Subject s) {
+            var along =
+                    Range.of(length(s)).minus(s.kit().hanger().baseLengthMm()).absolute();
+            var across =
+                    Range.of(width(s)).minus(s.kit().hanger().baseWidthMm()).absolute();
+            return new Range(
+                    Math.max(along.low(), across.low()) / 2,
+                    Math.max(along.nominal(), across.nominal()) / 2,
+                    Math.max(along.high(), across.high()) / 2);
+        }
+
+        private Range play(Subject s) {
+            double d = s.kit().deckScrew().thread().majorMm();
+            var hole = hole(s);
+            return new Range(
+                    HolesMeet.play(hole.lower(), d),
+                    HolesMeet.play(hole.nominal(), d),
+                    HolesMeet.play(hole.upper(), d));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(mismatch(s), play(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.given("l1", s.kit().hanger().baseLengthMm());
+            w.given("b1", s.kit().hanger().baseWidthMm());
+            w.given("l2", length(s));
+            w.given("b2", width(s));
+            w.given("d_hole", hole(s));
+            var thread = s.kit().deckScrew().thread();
+            w.given("d_screw", "thread " + thread, thread.majorMm(), "mm", "ISO 261");
+            var mismatch = mismatch(s);
+            w.line("m", "max(abs(l2 − l1), abs(b2 − b1))/2", mismatch.nominal(), "mm", "each hole off its mate");
+            var play = play(s);
+            w.line("play", "(d_hole − d_screw)/2", play.nominal(), "mm", "each screw in its hole");
+            out.set(mismatch, play);
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "holes " + r.demandText() + " mm off; the screws allow " + r.capacityText();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "holes " + mm(s.kit().hanger().baseLengthMm().nominal()) + " by "
+                    + mm(s.kit().hanger().baseWidthMm().nominal()) + "; do not file a deck's holes wider";
+        }
+    }
+
+    /// The screw passes deck, riser and baseplate and still stands out of its nut.
+    static final class ScrewLength extends ChainGap {
+        ScrewLength() {
+            super(
+                    "deck-screw",
+                    "Deck screw through its nut",
+                    Scope.KIT,
+                    0.5,
+                    "one thread past the nut, " + HABIT,
+                    Role.DECK_SCREWS,
+                    Role.DECK_NUTS,
+                    Role.DECK,
+                    Role.HANGER);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var terms = new ArrayList<>(List.of(
+                    plus("l", s.kit().deckScrew().lengthMm()),
+                    minus("t_deck", s.kit().deck().thicknessMm()),
+                    minus("t_base", s.kit().hanger().baseThicknessMm()),
+                    minus("m_nut", s.kit().deckNut().heightMm())));
+            if (s.filled(Role.RISER)) {
+                terms.add(minus("t_riser", s.kit().riser().thicknessMm()));
+            }
+            return terms;
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double wanted = s.kit().deckScrew().lengthMm().nominal() + r.demand() - r.capacityWorst();
+            for (double length : ScrewChecks.LENGTHS) {
+                if (length >= wanted) {
+                    return "deck screws " + mm(length) + " long";
+                }
+            }
+            return "a thinner riser";
+        }
+    }
+
+    /// The tyre against the deck: a wheel that bites stops at once.
+    static final class WheelBite extends Check {
+        WheelBite() {
+            super(
+                    "deck-wheel",
+                    "Wheel clear of the deck, full lean",
+                    "mm",
+                    Scope.END,
+                    "inclined hinge, least distance of the turned wheel, bushings pressed; wanted: " + HABIT,
+                    Role.DECK,
+                    Role.WHEEL,
+                    Role.HANGER,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING);
+        }
+
+        private static double gap(Subject s, At at) {
+            double half = s.kit().hanger().widthMm().nominal() / 2;
+            double well = at.small(s.kit().deck().wheelWellMm());
+            var wheel = new Steering.Round(
+                    0,
+                    0,
+                    half + s.endAt().wheelInnerMm().nominal(),
+                    half + s.endAt().wheelOuterMm().nominal(),
+                    at.large(s.end().wheel().diameterMm()) / 2);
+            return steering(s).leastMm(wheel, board(s, at, well), lean(s, at));
+        }
+
+        private static Range gap(Subject s) {
+            return new Range(gap(s, At.WORST), gap(s, At.NOMINAL), gap(s, At.BEST));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(DECK_MM, gap(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            DeckChecks.write(s, w);
+            w.given("t_well", s.kit().deck().wheelWellMm());
+            w.given("D_wheel", s.end().wheel().diameterMm());
+            w.given("B", s.kit().hanger().widthMm());
+            w.given(
+                    "y_tread",
+                    "inner edge of the tread from the hanger's end face",
+                    s.endAt().wheelInnerMm(),
+                    "layout");
+            w.given(
+                    "y_outer",
+                    "outer edge of the tread from the hanger's end face",
+                    s.endAt().wheelOuterMm(),
+                    "layout");
+            var gap = gap(s);
+            w.given(
+                    "g",
+                    "least distance, level and leant to both sides",
+                    gap.nominal(),
+                    "mm",
+                    "turned wheel against deck");
+            w.given("g_worst", "the same with every dimension at its worse limit", gap.low(), "mm", "worst case");
+            out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a riser " + mm(r.demand() - r.capacityWorst())
+                    + " thicker, a smaller wheel, harder bushings, or wheel wells";
+        }
+    }
+
+    /// Motor and plate, or the wires on them, against the deck.
+    static final class OverMotor extends Check {
+        private final boolean wires;
+
+        OverMotor(String slug, String name, boolean wires) {
+            super(
+                    slug,
+                    name,
+                    "mm",
+                    Scope.DRIVE,
+                    "inclined hinge, least distance of the turned motor, bushings pressed; wanted: " + HABIT,
+                    Role.MOTOR,
+                    Role.DECK,
+                    Role.HANGER,
+                    Role.MOUNT,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+            this.wires = wires;
+            placed();
+        }
+
+        private double radius(Subject s, At at) {
+            double can = at.large(s.drive().motor().canDiameterMm()) / 2;
+            return wires
+                    ? can + at.large(s.drive().motor().wireDiameterMm())
+                    : Math.max(can, at.large(s.drive().mount().plateRadiusMm()));
+        }
+
+        private double gap(Subject s, At at) {
+            double half = s.kit().hanger().widthMm().nominal() / 2;
+            double least = Double.POSITIVE_INFINITY;
+            var c = s.at().centreDistanceMm();
+            var angle = s.drive().placement().aboveAxleDeg();
+            int corners = at == At.WORST ? 4 : 1;
+            for (int corner = 0; corner < corners; corner++) {
+                double centre = at != At.WORST ? c.nominal() : (corner & 1) == 0 ? c.low() : c.high();
+                double a = Math.toRadians(
+                        at != At.WORST ? angle.nominal() : (corner & 2) == 0 ? angle.lower() : angle.upper());
+                var motor = new Steering.Round(
+                        s.drive().placement().motor().sign() * centre * Math.cos(a),
+                        centre * Math.sin(a),
+                        half + (wires ? s.at().plateInnerMm() : s.at().plateOuterMm()).nominal(),
+                        half + s.at().motorEndMm().nominal(),
+                        radius(s, at));
+                least = Math.min(least, steering(s).leastMm(motor, board(s, at, 0), lean(s, at)));
+            }
+            return least;
+        }
+
+        private Range gap(Subject s) {
+            return new Range(gap(s, At.WORST), gap(s, At.NOMINAL), gap(s, At.BEST));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(DECK_MM, gap(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            DeckChecks.write(s, w);
+            Closure.centreDistance(s.drive(), s.at(), w);
+            Ground.motorPosition(s, w);
+            w.given("d_can", s.drive().motor().canDiameterMm());
+            if (wires) {
+                w.given("d_wire", s.drive().motor().wireDiameterMm());
+                w.line("r", "d_can/2 + d_wire", radius(s, At.NOMINAL), "mm", "wires laid over the can");
+            } else {
+                w.given("r_plate", s.drive().mount().plateRadiusMm());
+                w.line("r", "max(d_can/2, r_plate)", radius(s, At.NOMINAL), "mm", "whichever stands higher");
+            }
+            w.given("y_end", "far end of the motor from the hanger's end face", s.at().motorEndMm(), "layout");
+            w.given("y_plate", "plate from the hanger's end face", s.at().plateOuterMm(), "layout");
+            var gap = gap(s);
+            w.given(
+                    "g",
+                    "least distance, level and leant to both sides",
+                    gap.nominal(),
+                    "mm",
+                    "turned motor against deck");
+            w.given("g_worst", "the same at the worst corner of all limits", gap.low(), "mm", "worst case");
+            out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a riser " + mm(r.demand() - r.capacityWorst()) + " thicker, a lower mount angle, or "
+                    + (wires ? "the wires led out below the motor" : "a smaller motor");
+        }
+    }
+}

@@ -1,0 +1,331 @@
+package beltwright.check;
+
+import beltwright.kit.Role;
+import beltwright.part.Hanger;
+import beltwright.part.Mount;
+import beltwright.part.Screw;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Range;
+import java.util.List;
+
+/// Is the mount held to the hanger: clamped on its section, screwed to its end face, or made in one piece with it?
+final class FixingChecks {
+    private static final String HABIT = "common practice, no source";
+
+    private FixingChecks() {}
+
+    static List<Check> all() {
+        return List.of(
+                new ClampForm(),
+                new ClampHeight(),
+                new ClampDepth(),
+                new FlangeCount(),
+                new FlangeCircle(),
+                new Clocking(),
+                new OnePiece());
+    }
+
+    static boolean clamped(Subject s) {
+        return s.drive().mount().fixing() == Mount.Fixing.CLAMP;
+    }
+
+    /// A round clamp for a round hanger, a rectangular one for a rectangular.
+    static final class ClampForm extends YesNo {
+        ClampForm() {
+            super("clamp-form", "Clamp and hanger of one section", Scope.DRIVE, "compared", Role.MOUNT, Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return clamped(s);
+        }
+
+        @Override
+        boolean met(Subject s) {
+            return s.drive().mount().clampSection() == s.kit().hanger().section();
+        }
+
+        @Override
+        String asked(Subject s) {
+            return s.drive().mount().clampSection() + " clamp on a "
+                    + s.kit().hanger().section() + " hanger";
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().mount().clampSection() + " clamp, "
+                    + s.kit().hanger().section() + " hanger";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a mount with a " + s.kit().hanger().section() + " clamp";
+        }
+    }
+
+    /// The clamp closes on the hanger's height.
+    static final class ClampHeight extends Fit {
+        ClampHeight() {
+            super(
+                    "clamp-height",
+                    "Clamp on the hanger, height",
+                    Scope.DRIVE,
+                    0,
+                    0.35,
+                    "what the clamp screws can still close, " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return clamped(s);
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().mount().clampHeightMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.kit().hanger().sectionHeightMm();
+        }
+    }
+
+    /// The clamp closes on the hanger's depth.
+    static final class ClampDepth extends Fit {
+        ClampDepth() {
+            super(
+                    "clamp-depth",
+                    "Clamp on the hanger, depth",
+                    Scope.DRIVE,
+                    0,
+                    0.35,
+                    "what the clamp screws can still close, " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return clamped(s) && s.kit().hanger().section() == Hanger.Section.RECTANGULAR;
+        }
+
+        @Override
+        Dimension hole(Subject s) {
+            return s.drive().mount().clampDepthMm();
+        }
+
+        @Override
+        Dimension shaft(Subject s) {
+            return s.kit().hanger().sectionDepthMm();
+        }
+    }
+
+    /// A flanged mount finds a threaded hole behind each of its own.
+    static final class FlangeCount extends YesNo {
+        FlangeCount() {
+            super("flange-count", "Every flange hole has a thread", Scope.DRIVE, "count", Role.MOUNT, Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().mount().fixing() == Mount.Fixing.FLANGE;
+        }
+
+        @Override
+        boolean met(Subject s) {
+            int threads = s.kit().hanger().flangeHoles();
+            return threads > 0 && threads % s.drive().mount().flangeHoles() == 0;
+        }
+
+        @Override
+        String asked(Subject s) {
+            return "threads in the hanger are a multiple of holes in the flange";
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            var mount = s.drive().mount();
+            w.given("n_flange", mount.id() + ".flangeHoles", mount.flangeHoles(), "", "count");
+            w.given(
+                    "n_hanger",
+                    s.kit().hanger().id() + ".flangeHoles",
+                    s.kit().hanger().flangeHoles(),
+                    "",
+                    "count");
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.drive().mount().flangeHoles() + " holes, "
+                    + s.kit().hanger().flangeHoles() + " threads";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return s.kit().hanger().flangeHoles() == 0
+                    ? "a hanger with threads in its end face, or a mount that clamps"
+                    : "a mount with " + s.kit().hanger().flangeHoles() + " flange holes";
+        }
+    }
+
+    /// Flange holes and threads lie on one circle.
+    static final class FlangeCircle extends HolesMeet {
+        FlangeCircle() {
+            super("flange-circle", "Flange holes meet the hanger", Role.MOUNT, Role.HANGER, Role.FLANGE_SCREWS);
+        }
+
+        @Override
+        Dimension threaded(Subject s) {
+            return s.kit().hanger().flangeCircleMm();
+        }
+
+        @Override
+        Dimension open(Subject s) {
+            return s.drive().mount().flangeCircleMm();
+        }
+
+        @Override
+        Dimension width(Subject s) {
+            return s.drive().mount().flangeHoleMm();
+        }
+
+        @Override
+        Screw screw(Subject s) {
+            return s.drive().flangeScrew();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "a flange with its holes on a "
+                    + mm(s.kit().hanger().flangeCircleMm().nominal()) + " circle";
+        }
+    }
+
+    /// A flange can only stand where its holes meet, a mount in one piece where it was made.
+    static final class Clocking extends Check {
+        private static final double ALLOWED_DEG = 0.5;
+
+        Clocking() {
+            super(
+                    "clocking",
+                    "Mount angle at a clocking position",
+                    "°",
+                    Scope.DRIVE,
+                    "positions one hole pitch apart, one only in one piece; allowed: " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+            placed();
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return !clamped(s);
+        }
+
+        private static double pitchDeg(Subject s) {
+            int holes = s.kit().hanger().flangeHoles();
+            return clockedByHoles(s) && holes > 0 ? 360.0 / holes : 360;
+        }
+
+        private static boolean clockedByHoles(Subject s) {
+            return s.drive().mount().fixing() == Mount.Fixing.FLANGE;
+        }
+
+        static double off(double angle, double first, double pitch) {
+            double turns = (angle - first) / pitch;
+            return Math.abs(turns - Math.round(turns)) * pitch;
+        }
+
+        private static Range off(Subject s) {
+            var angle = s.drive().placement().aboveAxleDeg();
+            var first = s.drive().mount().firstPositionDeg();
+            double pitch = pitchDeg(s);
+            double nominal = off(angle.nominal(), first.nominal(), pitch);
+            return new Range(
+                    nominal,
+                    nominal,
+                    Math.max(
+                            nominal,
+                            Math.max(
+                                    off(angle.lower(), first.nominal(), pitch),
+                                    off(angle.upper(), first.nominal(), pitch))));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(Range.exact(off(s).nominal()), Range.exact(ALLOWED_DEG));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            w.given("β", s.drive().placement().aboveAxleDeg());
+            w.given("β_1", s.drive().mount().firstPositionDeg());
+            if (clockedByHoles(s)) {
+                w.given(
+                        "n",
+                        s.kit().hanger().id() + ".flangeHoles",
+                        s.kit().hanger().flangeHoles(),
+                        "",
+                        "count");
+            }
+            w.given("π_h", "from one position to the next", pitchDeg(s), "°", "geometry");
+            double nearest = Math.round((s.drive().placement().aboveAxleDeg().nominal()
+                            - s.drive().mount().firstPositionDeg().nominal())
+                    / pitchDeg(s));
+            w.given("k", "the nearest position", nearest, "", "rounded");
+            double off = w.line("o", "abs(β − β_1 − k·π_h)", off(s).nominal(), "°", "off the nearest position");
+            out.set(Range.exact(off), Range.exact(w.given("o_most", "allowed", ALLOWED_DEG, "°", HABIT)));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return r.demandText() + "° off the nearest position, " + Numbers.significant(pitchDeg(s), 4)
+                    + "° from one to the next; " + r.capacityText() + "° allowed";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double pitch = pitchDeg(s);
+            double first = s.drive().mount().firstPositionDeg().nominal();
+            double k = Math.round((s.drive().placement().aboveAxleDeg().nominal() - first) / pitch);
+            return "a mount angle of " + Numbers.significant(first + k * pitch, 4) + "°";
+        }
+    }
+
+    /// A mount in one piece with its hanger belongs to that hanger only.
+    static final class OnePiece extends YesNo {
+        OnePiece() {
+            super("one-piece", "Mount made with this hanger", Scope.DRIVE, "compared", Role.MOUNT, Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().mount().fixing() == Mount.Fixing.ONE_PIECE;
+        }
+
+        @Override
+        boolean met(Subject s) {
+            return s.drive().mount().madeWith().equals(s.kit().hanger().id());
+        }
+
+        @Override
+        String asked(Subject s) {
+            return "made with " + s.drive().mount().madeWith() + ", used with "
+                    + s.kit().hanger().id();
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "made with " + s.drive().mount().madeWith();
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "the hanger " + s.drive().mount().madeWith() + ", or a mount that is clamped or screwed on";
+        }
+    }
+}

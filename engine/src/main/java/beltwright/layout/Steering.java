@@ -1,0 +1,161 @@
+package beltwright.layout;
+
+/// How a hanger stands under a leaning deck, seen from the deck: x forward, y left, z up from the axle's middle at
+/// rest.
+///
+/// The deck leans by θ about its length while the axle stays parallel to the ground, so the hanger turns about its
+/// steering axis by ψ, and steers by σ:
+///
+///     tan ψ = tan θ/cos λ        tan σ = tan λ·sin θ
+///
+/// λ is the steering axis above the baseplate, rising towards the board's end. A double kingpin turns by ψ/2 about each
+/// of its two axes.
+///
+/// - Source: rigid-body geometry of an inclined hinge; the steering relation as in Hubbard, _Lateral Dynamics and
+///   Stability of the Skateboard_, J. Applied Mechanics 1979 (from memory).
+/// - Valid: rigid pivots, both axes of a double kingpin alike, λ and θ below 90°.
+///
+/// @param axisRad λ
+/// @param rakeMm steering axis to axle line
+/// @param linkMm between two steering axes; 0 for one
+public record Steering(double axisRad, double rakeMm, double linkMm) {
+
+    /// {@return the turn of the hanger about its steering axis (rad)}
+    public double turnRad(double leanRad) {
+        return Math.atan(Math.tan(leanRad) / Math.cos(axisRad));
+    }
+
+    /// {@return the steering angle of the axle over the ground (rad)}
+    public double steerRad(double leanRad) {
+        return Math.atan(Math.tan(axisRad) * Math.sin(leanRad));
+    }
+
+    /// A body that turns about an axle-wise line, as the deck meets it: two end circles.
+    ///
+    /// @param xMm axis ahead of the axle
+    /// @param zMm axis above the axle
+    /// @param fromMm nearer end, left positive
+    /// @param toMm farther end
+    public record Round(double xMm, double zMm, double fromMm, double toMm, double radiusMm) {}
+
+    /// The deck over the hanger: everything above `underMm`, within half its width, ahead of its end.
+    ///
+    /// @param underMm underside above the axle at rest
+    /// @param behindMm end of the deck behind the axle
+    public record Board(double underMm, double halfWidthMm, double behindMm) {
+        double distance(double x, double y, double z) {
+            double below = underMm - z;
+            double beside = Math.abs(y) - halfWidthMm;
+            double beyond = -behindMm - x;
+            double out = Math.hypot(Math.hypot(Math.max(below, 0), Math.max(beside, 0)), Math.max(beyond, 0));
+            return out > 0 ? out : Math.max(Math.max(below, beside), beyond);
+        }
+    }
+
+    private static final int AROUND = 36;
+    private static final int ALONG = 4;
+    private static final int HALVINGS = 12;
+
+    /// {@return the least distance between body and deck at rest and at full lean to either side (mm)}
+    public double leastMm(Round body, Board board, double fullLeanRad) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double lean : new double[] {0, fullLeanRad, -fullLeanRad}) {
+            least = Math.min(least, new Pose(body, board, turnRad(lean)).least());
+        }
+        return least;
+    }
+
+    /// The body turned with the hanger.
+    private final class Pose {
+        private final Board board;
+        private final double radius;
+        private final double[] from;
+        private final double[] to;
+        private final double[] e1;
+        private final double[] e2;
+
+        Pose(Round body, Board board, double turn) {
+            this.board = board;
+            this.radius = body.radiusMm();
+            this.from = turned(new double[] {body.xMm(), body.fromMm(), body.zMm()}, turn, true);
+            this.to = turned(new double[] {body.xMm(), body.toMm(), body.zMm()}, turn, true);
+            this.e1 = turned(new double[] {1, 0, 0}, turn, false);
+            this.e2 = turned(new double[] {0, 0, 1}, turn, false);
+        }
+
+        private double at(double share, double angle) {
+            double c = radius * Math.cos(angle);
+            double s = radius * Math.sin(angle);
+            double x = from[0] + share * (to[0] - from[0]) + c * e1[0] + s * e2[0];
+            double y = from[1] + share * (to[1] - from[1]) + c * e1[1] + s * e2[1];
+            double z = from[2] + share * (to[2] - from[2]) + c * e1[2] + s * e2[2];
+            return board.distance(x, y, z);
+        }
+
+        /// Coarse steps around and along, then halving steps around the best of them.
+        double least() {
+            double best = Double.POSITIVE_INFINITY;
+            double share = 0;
+            double angle = 0;
+            for (int k = 0; k <= ALONG; k++) {
+                for (int i = 0; i < AROUND; i++) {
+                    double a = 2 * Math.PI * i / AROUND;
+                    double d = at((double) k / ALONG, a);
+                    if (d < best) {
+                        best = d;
+                        share = (double) k / ALONG;
+                        angle = a;
+                    }
+                }
+            }
+            double stepAround = Math.PI / AROUND;
+            double stepAlong = 0.5 / ALONG;
+            for (int i = 0; i < HALVINGS; i++) {
+                for (int move = 0; move < 4; move++) {
+                    double s = Math.clamp(share + (move == 0 ? stepAlong : move == 1 ? -stepAlong : 0), 0, 1);
+                    double a = angle + (move == 2 ? stepAround : move == 3 ? -stepAround : 0);
+                    double d = at(s, a);
+                    if (d < best) {
+                        best = d;
+                        share = s;
+                        angle = a;
+                        move = -1;
+                    }
+                }
+                stepAround /= 2;
+                stepAlong /= 2;
+            }
+            return Double.isInfinite(best) ? Double.NaN : best;
+        }
+    }
+
+    /// Turns a point, or a direction, with the hanger.
+    private double[] turned(double[] p, double turn, boolean point) {
+        double away = point ? 1 : 0;
+        if (linkMm == 0) {
+            return about(p, away * -rakeMm, turn);
+        }
+        return about(about(p, away * -rakeMm, turn / 2), away * (linkMm - rakeMm), turn / 2);
+    }
+
+    /// Rodrigues' rotation about the steering direction through the point `offset` along the normal from the axle.
+    private double[] about(double[] p, double offset, double turn) {
+        double cos = Math.cos(axisRad);
+        double sin = Math.sin(axisRad);
+        double ox = offset * sin;
+        double oz = offset * cos;
+        double x = p[0] - ox;
+        double y = p[1];
+        double z = p[2] - oz;
+        double ux = -cos;
+        double uz = sin;
+        double along = ux * x + uz * z;
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        return new double[] {
+            ox + x * c - uz * y * s + ux * along * (1 - c),
+            y * c + (uz * x - ux * z) * s,
+            oz + z * c + ux * y * s + uz * along * (1 - c)
+        };
+    }
+}
