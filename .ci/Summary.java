@@ -30,7 +30,7 @@ void main(String[] alsoFailed) throws Exception {
                 IO.println("FAILED: " + name);
             } else if (skip != null) {
                 skipped++;
-                IO.println("NOT RUN: " + name + ", " + skip.getAttribute("message").lines().findFirst().orElse("no reason given"));
+                IO.println("NOT RUN: " + name + ", " + reason(skip));
             } else {
                 passed++;
             }
@@ -63,4 +63,14 @@ List<Path> reports() throws IOException {
 
 boolean has(Element test, String outcome) {
     return test.getElementsByTagName(outcome).getLength() > 0;
+}
+
+/// {@return why a test could not run: an attribute if it was disabled, the first line of the trace if it gave up itself}
+String reason(Element skip) {
+    return (skip.getAttribute("message") + "\n" + skip.getTextContent())
+            .lines()
+            .filter(line -> !line.isBlank())
+            .findFirst()
+            .map(line -> line.replaceFirst("^.*Assumption failed: ", ""))
+            .orElse("no reason given");
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 /// Standard deep groove ball bearings for axles of 8, 10, 12 and 15 mm: boundary sizes by designation.
 ///
 /// - Source: ISO 15, as the makers' general catalogues print it; rows that say `from memory` were not read there.
+/// - The trials hold those of 8 mm bore against a general-purpose parts library; it knows no others of these.
 /// - A seal takes no width, except in the 688: open it is 4 mm wide, sealed 5 mm. The sealed one is the one sold for
 ///   wheels.
 /// - Leaves out: bearings to inch sizes, flanged ones, and what an axle of another diameter takes.

@@ -3,7 +3,7 @@ package beltwright.part;
 /// Screw heads by ISO standard: how wide and high the head is and which hex key turns it.
 ///
 /// Source: ISO 4762 (cap), ISO 7380-1 (button), ISO 10642 (countersunk), ISO 4026/4029 (set screw), transcribed from
-/// memory; the tests compare cap-head diameters with a general-purpose parts library.
+/// memory; the trials hold cap heads against a general-purpose parts library.
 public enum ScrewHead {
     CAP("cap", "ISO 4762", new double[] {2.5, 3, 4, 5, 6, 8, 10}, new double[] {5.5, 7, 8.5, 10, 13, 16, 18}, 1.0),
     BUTTON(

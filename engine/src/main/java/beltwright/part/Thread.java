@@ -4,8 +4,9 @@ package beltwright.part;
 ///
 /// - Pitch: ISO 261/262. Pitch and minor diameters follow from it (ISO 724). Stress area: ISO 898-1.
 /// - Clearance hole (medium) and tap drill: ISO 273 as carried by a general-purpose modelling package.
-/// - Hexagon, socket and head sizes: ISO 4032, 4762, 7380-1, 10642, 4026, transcribed from memory and compared in the
-///   tests with a general-purpose parts library.
+/// - Hexagon and height of the nut: ISO 4032, from memory; the trials hold them against a general-purpose parts
+/// library,
+///   which carries the older nuts at some sizes.
 public enum Thread {
     M3(3, 0.5, 3.4, 2.5, 5.5, 2.4),
     M4(4, 0.7, 4.5, 3.3, 7, 3.2),
