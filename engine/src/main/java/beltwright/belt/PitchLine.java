@@ -57,6 +57,18 @@ public record PitchLine(double driveMm, double drivenMm) {
         return teeth * wrapRad / (2 * Math.PI);
     }
 
+    /// {@return the shortest centre distance (mm) a handbook advises: half of both pitch diameters and 15 mm}
+    ///
+    /// - Source: a belt maker's technical manual for rubber timing belt drives, p. 42.
+    public double nearestAdvisedMm() {
+        return (driveMm + drivenMm) / 2 + 15;
+    }
+
+    /// {@return the longest centre distance (mm) the same handbook advises}
+    public double farthestAdvisedMm() {
+        return 2 * (driveMm + drivenMm);
+    }
+
     /// {@return whether a belt of this length goes around both pulleys at all}
     public boolean closes(double lengthMm) {
         return lengthMm > Math.PI * Math.max(driveMm, drivenMm);
