@@ -1,5 +1,7 @@
 package beltwright.published;
 
+import static java.util.Map.entry;
+
 import beltwright.published.PublishedCase.Inputs;
 import beltwright.published.PublishedCase.Value;
 import java.util.Arrays;
@@ -11,11 +13,26 @@ import java.util.stream.Stream;
 /// Which engine function answers which `what` of a case file.
 final class Answers {
     /// What one printed unit is in the engine's unit.
-    private static final Map<String, Double> UNIT =
-            Map.of("in", 25.4, "lbf", 4.4482216152605, "µm", 0.001, "kW", 1000.0, "°", Math.PI / 180);
+    private static final Map<String, Double> UNIT = Map.ofEntries(
+            entry("in", 25.4),
+            entry("µm", 0.001),
+            entry("√in", Math.sqrt(25.4)),
+            entry("°", Math.PI / 180),
+            entry("lbf", 4.4482216152605),
+            entry("kN", 1000.0),
+            entry("lbf·in", 0.1129848290276),
+            entry("ft·lbf", 1.3558179483314),
+            entry("Mlbf/in", 175_126.835),
+            entry("psi", 0.006894757293168),
+            entry("kpsi", 6.894757293168),
+            entry("kW", 1000.0));
 
     private static final Map<String, ToDoubleFunction<Inputs>> ENGINE = Stream.of(
-                    BeltAnswers.ENGINE, ScrewAnswers.ENGINE, FitAnswers.ENGINE, PowerAnswers.ENGINE)
+                    BeltAnswers.ENGINE,
+                    ScrewAnswers.ENGINE,
+                    FitAnswers.ENGINE,
+                    ShaftAnswers.ENGINE,
+                    PowerAnswers.ENGINE)
             .flatMap(room -> room.entrySet().stream())
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 

@@ -1,14 +1,16 @@
 package beltwright.published;
 
+import static beltwright.published.Answers.named;
 import static java.util.Map.entry;
 
+import beltwright.part.BearingSize;
 import beltwright.published.PublishedCase.Inputs;
 import beltwright.quantity.Range;
 import beltwright.quantity.Tolerance;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
-/// Limits, fits and chains.
+/// Limits, fits, bearing sizes and chains.
 final class FitAnswers {
     static final Map<String, ToDoubleFunction<Inputs>> ENGINE = Map.ofEntries(
             entry("width of grade", i -> {
@@ -19,6 +21,21 @@ final class FitAnswers {
             entry("lower deviation", i -> deviation(i).lower()),
             entry("upper limit", i -> i.number("sizeMm") + deviation(i).upper()),
             entry("lower limit", i -> i.number("sizeMm") + deviation(i).lower()),
+            entry(
+                    "over of a bearing bore",
+                    i -> BearingSize.boreTolerance(i.number("boreMm")).upper()),
+            entry(
+                    "under of a bearing bore",
+                    i -> BearingSize.boreTolerance(i.number("boreMm")).lower()),
+            entry("bearing", i -> {
+                var bearing = named(BearingSize.values(), i.text("number"));
+                return switch (i.text("of")) {
+                    case "bore" -> bearing.boreMm();
+                    case "outside" -> bearing.outsideMm();
+                    case "width" -> bearing.widthMm();
+                    default -> throw new IllegalArgumentException("a bearing has no " + i.text("of"));
+                };
+            }),
             entry("half width of a worst-case chain", i -> {
                 var chain = Range.ZERO;
                 for (int member = 0; member < i.count("members"); member++) {

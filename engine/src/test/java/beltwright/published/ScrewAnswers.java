@@ -7,6 +7,7 @@ import beltwright.part.PropertyClass;
 import beltwright.part.ScrewHead;
 import beltwright.part.Thread;
 import beltwright.published.PublishedCase.Inputs;
+import beltwright.strength.BoltedJoint;
 import beltwright.strength.Tightening;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -33,7 +34,21 @@ final class ScrewAnswers {
                             i.number("friction"),
                             Tightening.headFrictionMm(thread(i), ScrewHead.CAP))),
             entry("close clearance hole", i -> thread(i).clearanceHoleMm(Thread.Series.CLOSE)),
-            entry("coarse clearance hole", i -> thread(i).clearanceHoleMm(Thread.Series.COARSE)));
+            entry("coarse clearance hole", i -> thread(i).clearanceHoleMm(Thread.Series.COARSE)),
+            entry(
+                    "torque by nut factor",
+                    i -> Tightening.torqueByNutFactorNm(i.number("nutFactor"), preload(i), i.number("majorMm"))),
+            entry(
+                    "stress of preload",
+                    i -> BoltedJoint.screwForceN(i.number("preloadN"), i.number("screwShare"), 0)
+                            / i.number("areaMm2")),
+            entry(
+                    "stress of a pulled screw",
+                    i -> BoltedJoint.screwForceN(i.number("preloadN"), i.number("screwShare"), i.number("pullN"))
+                            / i.number("areaMm2")),
+            entry("stiffness of a screw", ScrewAnswers::screwStiffness),
+            entry("stiffness of the clamped parts", ScrewAnswers::partsStiffness),
+            entry("share of the screw", i -> BoltedJoint.screwShare(screwStiffness(i), partsStiffness(i))));
 
     private ScrewAnswers() {}
 
@@ -43,5 +58,24 @@ final class ScrewAnswers {
 
     private static Thread thread(Inputs i) {
         return named(Thread.values(), i.text("thread"));
+    }
+
+    private static double preload(Inputs i) {
+        return i.has("preloadN")
+                ? i.number("preloadN")
+                : Tightening.preloadN(i.number("share"), i.number("proofMpa"), i.number("areaMm2"));
+    }
+
+    private static double screwStiffness(Inputs i) {
+        return BoltedJoint.screwStiffness(
+                i.number("shankMm2"),
+                i.number("threadMm2"),
+                i.number("shankMm"),
+                i.number("threadMm"),
+                i.number("screwMpa"));
+    }
+
+    private static double partsStiffness(Inputs i) {
+        return BoltedJoint.partsStiffness(i.number("majorMm"), i.number("gripMm"), i.number("partsMpa"));
     }
 }
