@@ -7,14 +7,14 @@ import beltwright.quantity.Refusal;
 ///
 ///     P = P_N·k_b·k_l·k_z          wanted: P ≥ P_load·(c_0 + c_3)
 ///
-/// P_N is printed for a belt 9 mm wide by the teeth and the speed of the smaller pulley; k_b is for width, k_l for
-/// length, k_z for the whole teeth in mesh, c_0 for the load, c_3 for a drive that speeds up. A brake drives the motor
-/// through the belt and so speeds up.
+/// P_N is printed for a belt 9 mm wide by the teeth and the speed of the smaller pulley; k_b is
+/// for width, k_l for length, k_z for the whole teeth in mesh, c_0 for the load, c_3 for a drive
+/// that speeds up. A brake drives the motor through the belt and so speeds up.
 ///
-/// - Source: a belt maker's technical manual for rubber timing belt drives, tables 5, 6, 10, 11, 17 and 22 and the page
-///   of width factors.
-/// - Valid: 14 to 40 teeth, 100 to 10 000 rpm (reinforced: 1000 to 10 000 rpm), 6 to 30 mm wide; straight lines between
-///   printed numbers.
+/// - Source: a belt maker's technical manual for rubber timing belt drives, tables 5, 6, 10, 11,
+///   17 and 22 and the page of width factors.
+/// - Valid: 14 to 40 teeth, 100 to 10 000 rpm (reinforced: 1000 to 10 000 rpm), 6 to 30 mm wide;
+///   straight lines between printed numbers.
 /// - Neglects: peaks, which such a table does not know, and heat.
 public final class BeltRating {
     private static final int WHOLE = 6; // teeth in mesh for the full rating
@@ -78,7 +78,8 @@ public final class BeltRating {
         }
     }
 
-    /// {@return P_N, power (W) of a belt 9 mm wide at these teeth and this speed of the smaller pulley}
+    /// {@return P_N, power (W) of a belt 9 mm wide at these teeth and this speed of the smaller
+    /// pulley}
     public static double tableW(Grade grade, int teeth, double speedRpm) {
         int row = below(grade.rpm, speedRpm, "pulley speed", "rpm");
         int column = below(grade.teeth, teeth, "teeth of the smaller pulley", "teeth");
@@ -99,7 +100,8 @@ public final class BeltRating {
         return lengthMm <= 440 ? 0.8 : lengthMm <= 555 ? 0.9 : lengthMm <= 800 ? 1.0 : lengthMm <= 1100 ? 1.1 : 1.2;
     }
 
-    /// {@return k_z (1) of the whole teeth in mesh; a drive with fewer than three is to be designed again}
+    /// {@return k_z (1) of the whole teeth in mesh; a drive with fewer than three is to be
+    /// designed again}
     public static double meshFactor(double teethInMesh) {
         double whole = Math.floor(teethInMesh);
         return Math.clamp(1 - 0.2 * (WHOLE - whole), 0, 1);
@@ -107,7 +109,8 @@ public final class BeltRating {
 
     /// {@return c_3 (1)}
     ///
-    /// @param slowDown speed of the driving pulley over that of the driven one; below 1 the drive speeds up
+    /// @param slowDown speed of the driving pulley over that of the driven one; below 1 the drive
+    /// speeds up
     public static double speedUpFactor(double slowDown) {
         return slowDown >= 0.80 ? 0 : slowDown >= 0.57 ? 0.1 : slowDown >= 0.40 ? 0.2 : slowDown >= 0.28 ? 0.3 : 0.4;
     }

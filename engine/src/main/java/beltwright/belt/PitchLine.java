@@ -57,9 +57,10 @@ public record PitchLine(double driveMm, double drivenMm) {
         return teeth * wrapRad / (2 * Math.PI);
     }
 
-    /// {@return the shortest centre distance (mm) a handbook advises: half of both pitch diameters and 15 mm}
+    /// {@return the shortest centre distance (mm) a handbook advises, (D + d)/2 + 15}
     ///
     /// - Source: a belt maker's technical manual for rubber timing belt drives, p. 42.
+    /// - Neglects: flanges, and what a board has room for.
     public double nearestAdvisedMm() {
         return (driveMm + drivenMm) / 2 + 15;
     }

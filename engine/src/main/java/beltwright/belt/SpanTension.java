@@ -35,7 +35,7 @@ public final class SpanTension {
         return 4 * tensionN * deflectionMm / spanMm;
     }
 
-    /// {@return the pull on either shaft (N) by both spans; spans that are not parallel pull a little less}
+    /// {@return the pull on either shaft (N) by both spans, taken as parallel}
     public static double shaftForceN(double tightN, double slackN) {
         return tightN + slackN;
     }

@@ -62,8 +62,8 @@ public enum BeltProfile {
         return toothHeightMm;
     }
 
-    /// How far a flange must reach past the outside diameter of its pulley (mm): tooth height and pitch line
-    /// differential together.
+    /// {@return how far a flange must reach past the outside diameter (mm): tooth height and pitch
+    /// line differential together}
     ///
     /// - Source: ISO 13050:2014 annex D, public transcription (the standard itself was not read).
     public double flangeReachMm() {
@@ -72,7 +72,7 @@ public enum BeltProfile {
 
     /// Mass of a rubber belt of this width (g/m), where its maker gives none.
     ///
-    /// - Source: a belt maker's technical manual for rubber timing belt drives, table 37 (for 10 mm).
+    /// - Source: a belt maker's technical manual, table 37, which prints it for 10 mm.
     /// - Valid: type H of 3, 5 and 8 mm pitch; NaN for the others.
     public double usualMassGPerM(double widthMm) {
         return widthMm

@@ -5,13 +5,13 @@ import beltwright.quantity.Refusal;
 /// The groove of a pulley for 5 mm belts of type H, as its maker cuts or prints it.
 ///
 /// - Source: ISO 13050:2014 table 14, public transcription (the standard itself was not read).
-/// - Valid: 12 teeth and more.
+/// - Valid: 12 teeth and more. Which radius is which follows from a second table of the same
+///   groove.
 ///
 /// @param depthMm outside diameter to the floor of the groove (mm)
 /// @param floorRadiusMm radius of the floor (mm)
 /// @param tipRadiusMm radius of the edges (mm)
-/// @param flankDeg lean of each flank (°)
-public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusMm, double flankDeg) {
+public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusMm) {
     /// {@return the form for a pulley of so many teeth}
     public static GrooveForm of(int teeth) {
         if (teeth < 12) {
@@ -22,12 +22,12 @@ public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusM
                     "use a larger pulley");
         }
         if (teeth <= 16) {
-            return new GrooveForm(1.989, 1.265, 0.432, 10);
+            return new GrooveForm(1.989, 1.265, 0.432);
         }
         if (teeth <= 25) {
-            return new GrooveForm(2.009, 1.270, 0.508, 6);
+            return new GrooveForm(2.009, 1.270, 0.508);
         }
-        return teeth <= 80 ? new GrooveForm(2.052, 1.438, 0.488, 5) : new GrooveForm(2.056, 1.552, 0.569, 2);
+        return teeth <= 80 ? new GrooveForm(2.052, 1.438, 0.488) : new GrooveForm(2.056, 1.552, 0.569);
     }
 
     /// {@return what is left between groove and bore (mm)}

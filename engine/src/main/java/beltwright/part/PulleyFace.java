@@ -5,8 +5,8 @@ import beltwright.quantity.Refusal;
 
 /// How wide the toothed face of a pulley has to be for its belt.
 ///
-/// - Source: ISO 13050:2014 table 17, public transcription (the standard itself was not read). A belt maker's technical
-///   manual, p. 93, is content with less (BD-14 in validation).
+/// - Source: ISO 13050:2014 table 17, public transcription (the standard itself was not read). A
+///   belt maker's technical manual, p. 93, is content with less (BD-14 in validation).
 /// - Valid: belts of 5 mm pitch, 9, 15 and 25 mm wide.
 public final class PulleyFace {
     private PulleyFace() {}

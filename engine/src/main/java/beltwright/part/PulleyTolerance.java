@@ -20,7 +20,8 @@ public final class PulleyTolerance {
 
     private PulleyTolerance() {}
 
-    /// {@return lower and upper deviation of the outside diameter (mm): a pulley is never made too small}
+    /// {@return lower and upper deviation of the outside diameter (mm): a pulley is never made too
+    /// small}
     public static Tolerance outsideMm(double outsideDiameterMm) {
         within(outsideDiameterMm, 175);
         return new Tolerance(

@@ -6,8 +6,8 @@ import java.util.List;
 
 /// Lengths that belts of 5 mm pitch are stocked in, to 600 mm.
 ///
-/// - Source: length lists of a belt maker's technical manual for rubber timing belt drives, p. 21 to 27. Other makers
-///   stock other lengths.
+/// - Source: length lists of a belt maker's technical manual for rubber timing belt drives, p. 21
+///   to 27. Other makers stock other lengths.
 public final class StockLengths {
     /// Pitch lengths (mm), shortest first.
     public static final List<Integer> MM = List.of(

@@ -44,8 +44,8 @@ public final class MotorModel {
 
     /// Resistance of a winding at another temperature: R·(1 + α·(t − t_α))/(1 + α·(t_R − t_α)).
     ///
-    /// - Source: linear law of copper, as in Bird, _Electrical Circuit Theory_, ch. 3.
-    /// - Valid: −40 to 180 °C.
+    /// - Source: linear law of a metal, as in Bird, electrical circuit theory, ch. 3.
+    /// - Valid: temperatures that a winding stands.
     ///
     /// @param resistanceOhm R, measured at `measuredAtC` (°C)
     /// @param perKelvin α of the material (1/K), stated for `statedAtC` (°C)

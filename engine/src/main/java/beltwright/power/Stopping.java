@@ -6,7 +6,8 @@ package beltwright.power;
 ///
 /// - Source: statement of motion.
 /// - Valid: level ground.
-/// - Neglects: turning parts, air and rolling, which help, and the time a rider takes to pull the trigger.
+/// - Neglects: turning parts, air and rolling, which help, and the time a rider takes to pull the
+///   trigger.
 public final class Stopping {
     private Stopping() {}
 

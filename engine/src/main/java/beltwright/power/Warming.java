@@ -6,15 +6,19 @@ package beltwright.power;
 ///     t on, s off, for ever:           P/P_0 = √((1 − e^(−t/τ − s/τ_s))/(1 − e^(−t/τ)))
 ///     a course in legs:                P_rms = √(Σ t·(a² + a·b + b²)/3 / Σ t)      each leg from a to b
 ///
-/// P_0 is what the motor holds for ever. P may be a torque or a current as well; heat goes with its square.
+/// P_0 is what the motor holds for ever. P may be a torque or a current as well; heat goes with
+/// its square.
 ///
-/// - Source: one-body warming as in Dubey, _Fundamentals of Electrical Drives_, ch. 4.
-/// - Valid: copper loss far above iron loss; one time constant τ while running, another τ_s at rest.
+/// - Source: one-body warming as in Dubey, electrical drives, ch. 4; the formulas follow from it
+///   and reproduce its examples.
+/// - Valid: copper loss far above iron loss; one time constant τ while running, another τ_s at
+///   rest.
 /// - Neglects: that a winding warms faster than the can around it.
 public final class Warming {
     private Warming() {}
 
-    /// A leg of a course, from one value to another in a straight line; the unit of time is the same for all legs.
+    /// A leg of a course, from one value to another in a straight line; the unit of time is the
+    /// same for all legs.
     public record Leg(double time, double from, double to) {}
 
     /// {@return P/P_0 (1) for one stretch from cold}

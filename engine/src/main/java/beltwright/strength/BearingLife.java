@@ -8,10 +8,12 @@ import beltwright.quantity.Refusal;
 ///     P = X·V·Fr + Y·Fa        L10 = (C/P)³        hours = L10·10⁶/(60·n)
 ///     L10 for a reliability R:  L·(ln(1/0.9)/ln(1/R))^(1/β)        loss = μ·P·d/2·ω
 ///
-/// V is 1 where the inner ring turns, 1.2 where the outer ring does. X and Y are 1 and 0 while Fa/Fr is at most e.
+/// V is 1 where the inner ring turns, 1.2 where the outer ring does. X and Y are 1 and 0 while
+/// Fa/Fr is at most e.
 ///
-/// - Source: ISO 281 as printed in rolling-bearing general catalogues (e, X, Y); V and β as in Jindal, machine design,
-///   ch. 18.
+/// - Source: ISO 281 as printed in rolling-bearing general catalogues (e, X, Y); V and β as in
+///   Jindal, machine design, ch. 18; the formula of reliability from memory, held against his
+///   example.
 /// - Valid: normal radial clearance, steady load, clean grease; f0·Fa/C0 from 0.172 to 6.89.
 /// - Neglects: dirt and water, which end most wheel bearings first, and shocks.
 public final class BearingLife {

@@ -6,10 +6,12 @@ package beltwright.strength;
 ///     Se = ka·kb·0.5·Sut         ka = 2.70·Sut^−0.265 (kpsi, machined)      kb = 0.879·d^−0.107 (in)
 ///     S(N) = f·Sut·(Se/(f·Sut))^((log N − 3)/3)          n = 1/(σ_a/Se + σ_m/Sut)
 ///
-/// A hanger's axle does not turn: its bending swells and fades. A motor's shaft turns: its bending reverses each turn.
+/// A hanger's axle does not turn: its bending swells and fades. A motor's shaft turns: its bending
+/// reverses each turn.
 ///
-/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., ch. 6 and 7 (√a is eq. 6-35a).
-/// - Valid: steel to 1400 MPa, bending, shafts of 3 to 50 mm, 10³ to 10⁶ turns.
+/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed.: √a is eq. 6-35a; the rest of ch. 6
+///   and the ranges from memory, held against its worked examples.
+/// - Valid: steel of 350 to 1400 MPa, bending, shafts of 3 to 50 mm, 10³ to 10⁶ turns.
 /// - Neglects: corrosion, plating, fretting under a press fit.
 public final class Fatigue {
     private static final double KPSI_MPA = 6.894757;

@@ -103,7 +103,6 @@ final class BeltAnswers {
                     case "depth" -> groove.depthMm();
                     case "floor radius" -> groove.floorRadiusMm();
                     case "tip radius" -> groove.tipRadiusMm();
-                    case "flank" -> groove.flankDeg();
                     default -> throw new IllegalArgumentException("a groove has no " + i.text("of"));
                 };
             }),

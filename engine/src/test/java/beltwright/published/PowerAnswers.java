@@ -33,10 +33,10 @@ final class PowerAnswers {
                             i.number("temperatureC"))),
             entry(
                     "power for a while",
-                    i -> i.number("steadyKw") * Warming.onceFactor(i.number("onMin"), i.number("onConstantMin"))),
+                    i -> i.number("steadyW") * Warming.onceFactor(i.number("onMin"), i.number("onConstantMin"))),
             entry(
                     "power on and off",
-                    i -> i.number("steadyKw")
+                    i -> i.number("steadyW")
                             * Warming.repeatedFactor(
                                     i.number("onMin"),
                                     i.number("onConstantMin"),
