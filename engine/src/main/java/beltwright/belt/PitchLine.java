@@ -57,6 +57,19 @@ public record PitchLine(double driveMm, double drivenMm) {
         return teeth * wrapRad / (2 * Math.PI);
     }
 
+    /// {@return the shortest centre distance (mm) a handbook advises, (D + d)/2 + 15}
+    ///
+    /// - Source: a belt maker's technical manual for rubber timing belt drives, p. 42.
+    /// - Neglects: flanges, and what a board has room for.
+    public double nearestAdvisedMm() {
+        return (driveMm + drivenMm) / 2 + 15;
+    }
+
+    /// {@return the longest centre distance (mm) the same handbook advises}
+    public double farthestAdvisedMm() {
+        return 2 * (driveMm + drivenMm);
+    }
+
     /// {@return whether a belt of this length goes around both pulleys at all}
     public boolean closes(double lengthMm) {
         return lengthMm > Math.PI * Math.max(driveMm, drivenMm);

@@ -35,6 +35,11 @@ public final class SpanTension {
         return 4 * tensionN * deflectionMm / spanMm;
     }
 
+    /// {@return the pull on either shaft (N) by both spans, taken as parallel}
+    public static double shaftForceN(double tightN, double slackN) {
+        return tightN + slackN;
+    }
+
     /// {@return the tension to start with (N) for this worst effective tension}
     public static double startN(double worstEffectiveN) {
         return STATIC_SHARE * worstEffectiveN;

@@ -1,4 +1,4 @@
-/// The belt on its pulleys: pitch-line geometry, mesh, tension, span frequency.
+/// The belt on its pulleys: pitch-line geometry, mesh, tension, span frequency, rating.
 ///
 /// May not live here: where a pulley sits on a board.
 @NullMarked

@@ -1,5 +1,8 @@
 package beltwright.part;
 
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Refusal;
+import beltwright.quantity.Tolerance;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -48,11 +51,25 @@ public enum BearingSize {
         this.source = source;
     }
 
-    /// {@return the standard bearing of this designation}
+    /// {@return the standard bearing of this designation}; 618 and 619 are other ways to write 68 and 69
     public static Optional<BearingSize> named(String designation) {
-        return Arrays.stream(values())
-                .filter(b -> b.designation.equals(designation))
-                .findFirst();
+        var plain = designation.replaceFirst("^61([89])/?", "6$1");
+        return Arrays.stream(values()).filter(b -> b.designation.equals(plain)).findFirst();
+    }
+
+    /// Lower and upper deviation of a bore (mm), tolerance class Normal.
+    ///
+    /// - Source: a rolling-bearing general catalogue, app. 9.
+    /// - Valid: bores from 2.5 to 18 mm.
+    public static Tolerance boreTolerance(double boreMm) {
+        if (!(boreMm >= 2.5 && boreMm <= 18)) {
+            throw new Refusal(
+                    "bore",
+                    Numbers.plain(boreMm) + " mm is not in the table of bearing bores",
+                    "2.5 to 18 mm",
+                    "take the limits from the maker's data sheet");
+        }
+        return new Tolerance(-0.008, 0);
     }
 
     /// {@return the standard bearing of these sizes (mm), measured or nominal}

@@ -61,4 +61,26 @@ public enum BeltProfile {
     public double toothHeightMm() {
         return toothHeightMm;
     }
+
+    /// {@return how far a flange must reach past the outside diameter (mm): tooth height and pitch
+    /// line differential together}
+    ///
+    /// - Source: ISO 13050:2014 annex D, public transcription (the standard itself was not read).
+    public double flangeReachMm() {
+        return toothHeightMm + pitchLineDifferentialMm;
+    }
+
+    /// Mass of a rubber belt of this width (g/m), where its maker gives none.
+    ///
+    /// - Source: a belt maker's technical manual, table 37, which prints it for 10 mm.
+    /// - Valid: type H of 3, 5 and 8 mm pitch; NaN for the others.
+    public double usualMassGPerM(double widthMm) {
+        return widthMm
+                * switch (this) {
+                    case H3M -> 2.4;
+                    case H5M -> 3.5;
+                    case H8M -> 5.8;
+                    case R5M, T5, AT5 -> Double.NaN;
+                };
+    }
 }

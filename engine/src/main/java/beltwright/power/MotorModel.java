@@ -36,4 +36,23 @@ public final class MotorModel {
     public static double copperLossW(double directCurrentA, double leadResistanceOhm) {
         return directCurrentA * directCurrentA * leadResistanceOhm;
     }
+
+    /// {@return what a motor turning without load loses in bearings, air and iron (W)}
+    public static double noLoadLossW(double voltageV, double currentA, double resistanceOhm) {
+        return currentA * (voltageV - currentA * resistanceOhm);
+    }
+
+    /// Resistance of a winding at another temperature: R·(1 + α·(t − t_α))/(1 + α·(t_R − t_α)).
+    ///
+    /// - Source: linear law of a metal, as in Bird, electrical circuit theory, ch. 3.
+    /// - Valid: temperatures that a winding stands.
+    ///
+    /// @param resistanceOhm R, measured at `measuredAtC` (°C)
+    /// @param perKelvin α of the material (1/K), stated for `statedAtC` (°C)
+    public static double resistanceOhm(
+            double resistanceOhm, double measuredAtC, double perKelvin, double statedAtC, double temperatureC) {
+        return resistanceOhm
+                * (1 + perKelvin * (temperatureC - statedAtC))
+                / (1 + perKelvin * (measuredAtC - statedAtC));
+    }
 }

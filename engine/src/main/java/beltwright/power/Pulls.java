@@ -17,6 +17,11 @@ public final class Pulls {
         return 2 * torqueNm / (pitchDiameterMm / 1000);
     }
 
+    /// {@return speed of the belt (m/s) on a pulley of this pitch diameter}
+    public static double beltSpeedMps(double pitchDiameterMm, double speedRpm) {
+        return Math.PI * pitchDiameterMm * speedRpm / 60_000;
+    }
+
     /// {@return torque on one driven wheel (N·m) for this deceleration shared by `drives`}
     public static double brakingWheelNm(double massKg, double decelerationMps2, double wheelDiameterMm, int drives) {
         return massKg * decelerationMps2 / drives * wheelDiameterMm / 2000;

@@ -1,4 +1,4 @@
-/// Motor, pack, controller and road in closed form: pulls, currents, speeds.
+/// Motor, pack, controller and road in closed form: pulls, currents, warmth, stops, speeds.
 ///
 /// May not live here: a ride over time.
 @NullMarked

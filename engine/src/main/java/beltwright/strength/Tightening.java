@@ -26,7 +26,12 @@ public final class Tightening {
 
     /// {@return the preload aimed at (N)}
     public static double preloadN(Thread thread, PropertyClass strength) {
-        return PROOF_SHARE * strength.proofMpa() * thread.stressAreaMm2();
+        return preloadN(PROOF_SHARE, strength.proofMpa(), thread.stressAreaMm2());
+    }
+
+    /// {@return the preload (N) of a screw tightened to this share of its proof strength}
+    public static double preloadN(double share, double proofMpa, double stressAreaMm2) {
+        return share * proofMpa * stressAreaMm2;
     }
 
     /// {@return the highest preload that a hand key makes of that aim (N)}
@@ -46,5 +51,13 @@ public final class Tightening {
         return preloadN
                 * (0.159 * thread.pitchMm() + 0.577 * friction * thread.pitchDiameterMm() + friction * frictionMm / 2)
                 / 1000;
+    }
+
+    /// Tightening torque (N·m) by the short rule T = K·F·d.
+    ///
+    /// - Source: Shigley, _Mechanical Engineering Design_, ch. 8; worked examples in validation.
+    /// - Valid: as a second opinion; the nut factor K hides friction, pitch and head.
+    public static double torqueByNutFactorNm(double nutFactor, double preloadN, double majorMm) {
+        return nutFactor * preloadN * majorMm / 1000;
     }
 }

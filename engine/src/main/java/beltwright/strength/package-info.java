@@ -1,4 +1,4 @@
-/// Screws and threads: preload, torque, thread strip.
+/// Screws, threads, bearings and shafts: preload, torque, thread strip, life, stress.
 ///
 /// May not live here: which screw sits where.
 @NullMarked

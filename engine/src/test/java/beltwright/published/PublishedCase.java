@@ -96,6 +96,10 @@ record PublishedCase(
             return value;
         }
 
+        boolean has(String name) {
+            return values.containsKey(name);
+        }
+
         String text(String name) {
             return of(name).toString();
         }

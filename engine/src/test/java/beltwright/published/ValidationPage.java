@@ -15,6 +15,7 @@ final class ValidationPage {
             Ours agrees where it rounds to the printed digits or lies within the stated tolerance.
             *read*: the number was read in the named source. *memory*: from memory of it, not re-read.
             *derived*: computed by independent tools from what was read, not itself published.
+            Where a row and the engine hold the same table, the row proves that it was copied without a slip, and no more.
 
             """;
 
@@ -71,7 +72,7 @@ final class ValidationPage {
 
     private static void differing(List<PublishedCase> cases, StringBuilder page) {
         page.append("\n## Known to differ\n\n");
-        page.append("Printed by a rule of thumb that this project does not use.\n\n");
+        page.append("Printed by a rule of thumb, or a source, that this project does not use.\n\n");
         page.append("| case | what | printed | ours | why |\n| --- | --- | ---: | ---: | --- |\n");
         for (var one : cases) {
             for (var value : one.values()) {
