@@ -16,8 +16,8 @@ public final class DimensionText {
     private static final double MM_PER_INCH = 25.4;
     private static final String FRACTION = "(?:[0-9]{1,4}\\s+)?[0-9]{1,4}/[1-9][0-9]{0,3}";
     private static final String NUMBER = "(" + FRACTION + "|[+-]?[0-9]+(?:[.,][0-9]+)?|[+-]?[.,][0-9]+)";
-    private static final Pattern INCHES = Pattern.compile("(.*[^\\s\"″])(?:\\s+in|\\s*[\"″])");
-    private static final Pattern MILLIMETRES = Pattern.compile("(.*\\S)\\s+mm");
+    private static final Pattern INCHES = Pattern.compile("(.*[^\\s\"″])\\s*(?:in|[\"″])");
+    private static final Pattern MILLIMETRES = Pattern.compile("(.*\\S)\\s*mm");
     private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s*\\.\\.\\s*" + NUMBER);
     private static final Pattern WITH_LIMITS = Pattern.compile(NUMBER + "(?:\\s*(?:(?:±|\\+/-|\\+-)\\s*" + NUMBER
             + "\\s*(%)?|([+-][0-9.,]+)\\s*/\\s*([+-]?[0-9.,]+)|([A-Za-z]{1,2}[0-9]{1,2})))?");
@@ -58,6 +58,12 @@ public final class DimensionText {
         double nominal = number(of, m.group(1), scale);
         var deviation = deviation(of, m, nominal, scale);
         return make(of, text, nominal, nominal + deviation.lower(), nominal + deviation.upper(), provenance);
+    }
+
+    /// {@return whether a length is typed with its unit}
+    public static boolean namesUnit(String typed) {
+        var text = typed.strip();
+        return INCHES.matcher(text).matches() || MILLIMETRES.matcher(text).matches();
     }
 
     private static Tolerance deviation(String of, Matcher m, double nominal, double scale) {

@@ -74,11 +74,19 @@ class DimensionTextLawTest {
         "'2,5\"', 63.5, 63.5, 63.5",
         "1/4..3/8 in, 7.9375, 6.35, 9.525",
         "63 ± 0.2, 63, 62.8, 63.2",
-        "63 ± 0.2 mm, 63, 62.8, 63.2"
+        "63 ± 0.2 mm, 63, 62.8, 63.2",
+        "2.5in, 63.5, 63.5, 63.5",
+        "63mm, 63, 63, 63"
     })
     void readsInchesAndSpacedSigns(String typed, double nominal, double lower, double upper) {
         near(parse(typed), nominal, lower, upper);
         assertThat(parse(typed).text()).isEqualTo(typed);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"63, false", "63 mm, true", "3/8 in, true", "'2.5\"', true", "8 h6, false", "unknown, false"})
+    void aLengthMayNameItsUnit(String typed, boolean named) {
+        assertThat(DimensionText.namesUnit(typed)).isEqualTo(named);
     }
 
     @Test

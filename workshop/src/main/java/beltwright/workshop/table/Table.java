@@ -1,0 +1,161 @@
+package beltwright.workshop.table;
+
+import beltwright.quantity.Refusal;
+import beltwright.workshop.document.Codec;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/// Headings and rows of cells, as copied from a spreadsheet or read from a CSV file. Rows without any text are left
+/// out.
+///
+/// @param line of the headings, counted from 1
+public record Table(List<String> headings, int line, List<Row> rows) {
+    public static final int MOST_ROWS = 2_000;
+    public static final int MOST_COLUMNS = 200;
+    public static final int LARGEST = 1024 * 1024;
+
+    /// Tab first: a comma in a table with tabs or semicolons is a decimal point.
+    private static final List<Character> SEPARATORS = List.of('\t', ';', ',');
+
+    private static final String END = "end of table"; // a quotation mark that is never closed swallows it
+
+    public Table {
+        headings = List.copyOf(headings);
+        rows = List.copyOf(rows);
+    }
+
+    /// One row below the headings.
+    ///
+    /// @param line on which it begins, counted from 1
+    /// @param cells as many as there are headings
+    public record Row(int line, List<String> cells) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
+
+        private List<String> withoutEmptyEnd() {
+            int size = cells.size();
+            while (size > 0 && cells.get(size - 1).isBlank()) {
+                size--;
+            }
+            return cells.subList(0, size);
+        }
+
+        private Row under(List<String> headings) {
+            var filled = withoutEmptyEnd();
+            if (filled.size() > headings.size()) {
+                throw new Refusal(
+                        "line " + line,
+                        "has " + filled.size() + " cells, the last '" + filled.getLast() + "'",
+                        "at most " + headings.size() + ", one for each heading",
+                        "give that column a heading, or put quotation marks around a cell with a comma in it");
+            }
+            var all = new ArrayList<>(filled);
+            all.addAll(Collections.nCopies(headings.size() - filled.size(), ""));
+            return new Row(line, all);
+        }
+
+        private void refuseUnprintable() {
+            for (int column = 0; column < cells.size(); column++) {
+                if (!Codec.printable(cells.get(column))) {
+                    throw new Refusal(
+                            "line " + line + ", column " + (column + 1),
+                            "holds a control character",
+                            "printable text",
+                            "take the character out");
+                }
+            }
+        }
+    }
+
+    /// Reads text with tabs, semicolons or commas between the cells; the first row holds the headings.
+    ///
+    /// @throws Refusal if the text is no table, too large, or holds a control character
+    public static Table parse(String text) {
+        if (text.length() > LARGEST) {
+            throw new Refusal(
+                    "table", "is larger than " + LARGEST + " characters", "up to 1 MB", "split it into several tables");
+        }
+        var plain = (text.startsWith("\uFEFF") ? text.substring(1) : text).replace("\r\n", "\n");
+        char separator =
+                SEPARATORS.stream().filter(s -> separates(plain, s)).findFirst().orElse(SEPARATORS.getLast());
+        var records = records(plain, separator);
+        if (records.size() < 2) {
+            throw new Refusal(
+                    "table",
+                    records.isEmpty() ? "is empty" : "has no row below its headings",
+                    "a row of headings, then a row for each part",
+                    "copy the headings together with the rows");
+        }
+        if (records.size() > MOST_ROWS + 1) {
+            throw new Refusal(
+                    "table",
+                    "has " + (records.size() - 1) + " rows",
+                    "at most " + MOST_ROWS + " rows",
+                    "split it into several tables");
+        }
+        var headings = records.getFirst().withoutEmptyEnd();
+        if (headings.size() > MOST_COLUMNS) {
+            throw new Refusal(
+                    "table",
+                    "has " + headings.size() + " columns",
+                    "at most " + MOST_COLUMNS + " columns",
+                    "copy only the columns that say something of the part");
+        }
+        var rows = records.stream().skip(1).map(row -> row.under(headings)).toList();
+        return new Table(headings, records.getFirst().line(), rows);
+    }
+
+    /// {@return whether this separator stands between headings}
+    private static boolean separates(String text, char separator) {
+        try {
+            return filled(text, separator)
+                    .findFirst()
+                    .filter(r -> r.getFieldCount() > 1)
+                    .isPresent();
+        } catch (CsvParseException e) {
+            return false;
+        }
+    }
+
+    private static List<Row> records(String text, char separator) {
+        try {
+            var rows = filled(text + "\n" + END, separator)
+                    .limit(MOST_ROWS + 3) // headings, the end, and one to show that there are too many
+                    .map(r -> new Row((int) r.getStartingLineNumber(), r.getFields()))
+                    .collect(Collectors.toCollection(ArrayList::new));
+            if (rows.size() <= MOST_ROWS + 2 && !rows.removeLast().cells().equals(List.of(END))) {
+                throw unreadable("has a quotation mark that is never closed");
+            }
+            rows.forEach(Row::refuseUnprintable);
+            return rows;
+        } catch (CsvParseException e) {
+            var cause = e.getCause() == null ? e : e.getCause();
+            throw unreadable(e.getMessage() + ": " + cause.getMessage());
+        }
+    }
+
+    private static Stream<CsvRecord> filled(String text, char separator) {
+        return CsvReader.builder()
+                .fieldSeparator(separator)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(text)
+                .stream()
+                .filter(r -> !r.getFields().stream().allMatch(String::isBlank));
+    }
+
+    private static Refusal unreadable(String wrong) {
+        return new Refusal(
+                "table",
+                wrong,
+                "cells between tabs, semicolons or commas; quotation marks around a whole cell, or inside it",
+                "correct the quotation marks");
+    }
+}
