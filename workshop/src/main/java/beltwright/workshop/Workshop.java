@@ -8,6 +8,7 @@ import beltwright.workshop.document.Measurement;
 import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
 import beltwright.workshop.document.ReferenceFile;
+import beltwright.workshop.table.Preview;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,6 +54,26 @@ public record Workshop(Store store, Reference reference) {
             var together = agreed(reading, stored, reference);
             mistakes.addAll(together.mistakes());
             return mistakes.isEmpty() ? together.sound() : List.of();
+        });
+        return new Import(saved, mistakes);
+    }
+
+    /// {@return the preview with what comes to light by holding its parts against what is kept here}
+    ///
+    /// @param replace whether parts of the same kind that are kept already give way
+    public Preview against(Preview preview, boolean replace) {
+        return preview.against(store.documents(), reference, replace);
+    }
+
+    /// Saves every part of a table, or none and says everything that is wrong.
+    public Import importTable(Preview preview, boolean replace) {
+        var mistakes = new ArrayList<Mistake>();
+        var saved = store.change(stored -> {
+            var held = preview.against(stored, reference, replace);
+            mistakes.addAll(held.mistakes());
+            return mistakes.isEmpty()
+                    ? held.parts().stream().<Document>map(Document.OfPart::new).toList()
+                    : List.of();
         });
         return new Import(saved, mistakes);
     }

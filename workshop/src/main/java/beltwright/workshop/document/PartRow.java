@@ -4,7 +4,7 @@ import beltwright.part.Kinds;
 import beltwright.part.Label;
 import beltwright.part.Part;
 import beltwright.quantity.Dimension;
-import beltwright.quantity.Unit;
+import beltwright.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +30,9 @@ public final class PartRow {
     /// {@return the fields of this kind in the order of its record, the id first and the source last}
     public static List<PartField> fields(Kinds kind) {
         var fields = new ArrayList<PartField>();
-        fields.add(new PartField(ID, "the id", "an id", Unit.NONE, true, false, List.of()));
+        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of()));
         RecordForm.of(kind.type()).paths().forEach((path, form) -> fields.add(PartField.of(path, form)));
-        fields.add(new PartField(SOURCE, WHERE_READ, WHERE_READ, Unit.NONE, true, false, List.of()));
+        fields.add(new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of()));
         return fields;
     }
 

@@ -96,8 +96,8 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         if (records.size() > MOST_ROWS + 1) {
             throw new Refusal(
                     "table",
-                    "has " + (records.size() - 1) + " rows",
-                    "at most " + MOST_ROWS + " rows",
+                    "has more than " + MOST_ROWS + " rows",
+                    "at most that many",
                     "split it into several tables");
         }
         var headings = records.getFirst().withoutEmptyEnd();
