@@ -33,6 +33,7 @@ final class FieldNames {
         byWords(FieldNames::name);
         byWords(field -> without(field, name(field)));
         byWords(PartField::meaning);
+        byWords.add(Map.of("part", PartRow.ID)); // as a part file names it
     }
 
     private void byWords(Function<PartField, String> name) {

@@ -7,6 +7,7 @@ import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,9 +35,12 @@ public record Preview(String file, Table table, Columns columns, List<Flaw> flaw
     ///
     /// @param id as typed
     /// @param typed the part, where the row is sound in itself
+    /// @param flaws by column
     public record Row(int line, String id, Optional<Reading.Typed> typed, List<Flaw> flaws) {
         public Row {
-            flaws = List.copyOf(flaws);
+            flaws = flaws.stream()
+                    .sorted(Comparator.comparingInt(flaw -> flaw.column().orElse(-1)))
+                    .toList();
         }
 
         /// {@return the part that this row gives, if nothing is wrong with it}

@@ -83,9 +83,7 @@ public record Table(List<String> headings, int line, List<Row> rows) {
                     "table", "is larger than " + LARGEST + " characters", "up to 1 MB", "split it into several tables");
         }
         var plain = (text.startsWith("\uFEFF") ? text.substring(1) : text).replace("\r\n", "\n");
-        char separator =
-                SEPARATORS.stream().filter(s -> separates(plain, s)).findFirst().orElse(SEPARATORS.getLast());
-        var records = records(plain, separator);
+        var records = records(plain, separator(plain));
         if (records.size() < 2) {
             throw new Refusal(
                     "table",
@@ -112,13 +110,31 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         return new Table(headings, records.getFirst().line(), rows);
     }
 
-    /// {@return whether this separator stands between headings}
-    private static boolean separates(String text, char separator) {
+    /// {@return the first separator that cuts headings and rows alike; or else the headings at least}
+    private static char separator(String text) {
+        var cuts = SEPARATORS.stream().filter(s -> cutsHeadings(text, s)).toList();
+        return cuts.stream()
+                .filter(s -> cutsRows(text, s))
+                .findFirst()
+                .orElse(cuts.isEmpty() ? SEPARATORS.getLast() : cuts.getFirst());
+    }
+
+    private static boolean cutsHeadings(String text, char separator) {
         try {
-            return filled(text, separator)
-                    .findFirst()
-                    .filter(r -> r.getFieldCount() > 1)
-                    .isPresent();
+            return filled(text, separator).limit(1).anyMatch(headings -> headings.getFieldCount() > 1);
+        } catch (CsvParseException e) {
+            return false;
+        }
+    }
+
+    private static boolean cutsRows(String text, char separator) {
+        try {
+            var widths = filled(text, separator)
+                    .limit(MOST_ROWS)
+                    .map(CsvRecord::getFieldCount)
+                    .toList();
+            var rows = widths.subList(1, widths.size());
+            return rows.stream().anyMatch(w -> w > 1) && rows.stream().allMatch(w -> w <= widths.getFirst());
         } catch (CsvParseException e) {
             return false;
         }
