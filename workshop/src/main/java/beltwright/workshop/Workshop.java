@@ -1,5 +1,6 @@
 package beltwright.workshop;
 
+import beltwright.part.Part;
 import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Agreement;
@@ -9,10 +10,12 @@ import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
 import beltwright.workshop.document.ReferenceFile;
 import beltwright.workshop.table.Preview;
+import beltwright.workshop.table.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /// A workshop's store together with its reference file: import and export.
 public record Workshop(Store store, Reference reference) {
@@ -98,6 +101,27 @@ public record Workshop(Store store, Reference reference) {
     /// @throws Refusal if the folder is not empty or cannot be written
     public void exportFolder(Path folder) {
         Folder.write(folder, store.documents().values());
+    }
+
+    /// {@return the table of parts in this CSV file}
+    ///
+    /// @throws Refusal if there is no such file, or it holds no table
+    public static Table table(Path file) {
+        return TableFiles.read(file);
+    }
+
+    /// Writes the parts, without kits and measurements, as one CSV file for each kind into a new or an empty folder.
+    ///
+    /// @return the files
+    /// @throws Refusal if the folder is not empty or cannot be written
+    public List<Path> exportTables(Path folder) {
+        return TableFiles.write(folder, parts());
+    }
+
+    private List<Part> parts() {
+        return store.documents().values().stream()
+                .flatMap(d -> d instanceof Document.OfPart(var part) ? Stream.of(part) : Stream.empty())
+                .toList();
     }
 
     /// Saves what these edits make of the documents kept here, or nothing.

@@ -70,6 +70,31 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         return with(index, field);
     }
 
+    /// As above for several columns at once, typed as `Ø [in]=bore,Price=-`.
+    ///
+    /// @throws Refusal if a piece between commas has no equals sign, unless it begins a heading
+    ///     with a comma in it, as in `Ø, in=bore`
+    public Columns with(String typed) {
+        var changed = this;
+        var heading = "";
+        for (var piece : typed.split(",", -1)) {
+            var one = heading.isEmpty() ? piece : heading + "," + piece;
+            int equals = one.lastIndexOf('=');
+            heading = equals < 0 ? one : "";
+            if (equals >= 0) {
+                changed = changed.with(one.substring(0, equals), one.substring(equals + 1));
+            }
+        }
+        if (!heading.isEmpty()) {
+            throw new Refusal(
+                    "columns",
+                    "'" + heading.strip() + "' does not say which field the column gives",
+                    "HEADING=FIELD, several with commas between them",
+                    "write for example 'Ø [in]=bore'");
+        }
+        return changed;
+    }
+
     private Columns with(int index, String field) {
         var typed = Heading.of(field);
         var heading = columns.get(index).heading();
@@ -103,6 +128,9 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
 
     /// {@return the headings of what is left out}
     public List<String> leftOut() {
-        return columns.stream().filter(Column::leftOut).map(Column::heading).toList();
+        return columns.stream()
+                .filter(column -> column.leftOut() && !column.heading().isBlank())
+                .map(column -> column.heading().strip())
+                .toList();
     }
 }

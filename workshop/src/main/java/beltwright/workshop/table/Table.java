@@ -8,7 +8,6 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /// Headings and rows of cells, as copied from a spreadsheet or read from a CSV file. Rows without any text are left
@@ -16,6 +15,9 @@ import java.util.stream.Stream;
 ///
 /// @param line of the headings, counted from 1
 public record Table(List<String> headings, int line, List<Row> rows) {
+    /// The name in messages of a table that is in no file.
+    public static final String PASTED = "pasted table";
+
     public static final int MOST_ROWS = 2_000;
     public static final int MOST_COLUMNS = 200;
     public static final int LARGEST = 1024 * 1024;
@@ -47,11 +49,11 @@ public record Table(List<String> headings, int line, List<Row> rows) {
             return cells.subList(0, size);
         }
 
-        private Row under(List<String> headings) {
+        private Row under(String file, List<String> headings) {
             var filled = withoutEmptyEnd();
             if (filled.size() > headings.size()) {
                 throw new Refusal(
-                        "line " + line,
+                        where(file, line, "row"),
                         "has " + filled.size() + " cells, the last '" + filled.getLast() + "'",
                         "at most " + headings.size() + ", one for each heading",
                         "give that column a heading, or put quotation marks around a cell with a comma in it");
@@ -61,11 +63,11 @@ public record Table(List<String> headings, int line, List<Row> rows) {
             return new Row(line, all);
         }
 
-        private void refuseUnprintable() {
+        private void refuseUnprintable(String file) {
             for (int column = 0; column < cells.size(); column++) {
                 if (!Codec.printable(cells.get(column))) {
                     throw new Refusal(
-                            "line " + line + ", column " + (column + 1),
+                            where(file, line, "column " + (column + 1)),
                             "holds a control character",
                             "printable text",
                             "take the character out");
@@ -78,22 +80,32 @@ public record Table(List<String> headings, int line, List<Row> rows) {
     ///
     /// @throws Refusal if the text is no table, too large, or holds a control character
     public static Table parse(String text) {
+        return parse(PASTED, text);
+    }
+
+    /// As above.
+    ///
+    /// @param file its name in messages
+    public static Table parse(String file, String text) {
         if (text.length() > LARGEST) {
             throw new Refusal(
-                    "table", "is larger than " + LARGEST + " characters", "up to 1 MB", "split it into several tables");
+                    where(file, 1, "table"),
+                    "is larger than " + LARGEST + " characters",
+                    "up to 1 MB",
+                    "split it into several tables");
         }
         var plain = (text.startsWith("\uFEFF") ? text.substring(1) : text).replace("\r\n", "\n");
-        var records = records(plain, separator(plain));
+        var records = records(file, plain, separator(plain));
         if (records.size() < 2) {
             throw new Refusal(
-                    "table",
+                    where(file, 1, "table"),
                     records.isEmpty() ? "is empty" : "has no row below its headings",
                     "a row of headings, then a row for each part",
                     "copy the headings together with the rows");
         }
         if (records.size() > MOST_ROWS + 1) {
             throw new Refusal(
-                    "table",
+                    where(file, 1, "table"),
                     "has more than " + MOST_ROWS + " rows",
                     "at most that many",
                     "split it into several tables");
@@ -101,12 +113,13 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         var headings = records.getFirst().withoutEmptyEnd();
         if (headings.size() > MOST_COLUMNS) {
             throw new Refusal(
-                    "table",
+                    where(file, 1, "table"),
                     "has " + headings.size() + " columns",
                     "at most " + MOST_COLUMNS + " columns",
                     "copy only the columns that say something of the part");
         }
-        var rows = records.stream().skip(1).map(row -> row.under(headings)).toList();
+        var rows =
+                records.stream().skip(1).map(row -> row.under(file, headings)).toList();
         return new Table(headings, records.getFirst().line(), rows);
     }
 
@@ -140,21 +153,25 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         }
     }
 
-    private static List<Row> records(String text, char separator) {
+    private static List<Row> records(String file, String text, char separator) {
+        var rows = new ArrayList<Row>();
         try {
-            var rows = filled(text + "\n" + END, separator)
+            filled(text + "\n" + END, separator)
                     .limit(MOST_ROWS + 3) // headings, the end, and one to show that there are too many
                     .map(r -> new Row((int) r.getStartingLineNumber(), r.getFields()))
-                    .collect(Collectors.toCollection(ArrayList::new));
-            if (rows.size() <= MOST_ROWS + 2 && !rows.removeLast().cells().equals(List.of(END))) {
-                throw unreadable("has a quotation mark that is never closed");
-            }
-            rows.forEach(Row::refuseUnprintable);
-            return rows;
+                    .forEach(rows::add);
         } catch (CsvParseException e) {
             var cause = e.getCause() == null ? e : e.getCause();
-            throw unreadable(e.getMessage() + ": " + cause.getMessage());
+            throw unreadable(file, rows.isEmpty() ? 1 : rows.getLast().line() + 1, String.valueOf(cause.getMessage()));
         }
+        if (rows.size() <= MOST_ROWS + 2) {
+            var last = rows.removeLast();
+            if (!last.cells().equals(List.of(END))) {
+                throw unreadable(file, last.line(), "A quotation mark is never closed");
+            }
+        }
+        rows.forEach(row -> row.refuseUnprintable(file));
+        return rows;
     }
 
     private static Stream<CsvRecord> filled(String text, char separator) {
@@ -167,11 +184,15 @@ public record Table(List<String> headings, int line, List<Row> rows) {
                 .filter(r -> !r.getFields().stream().allMatch(String::isBlank));
     }
 
-    private static Refusal unreadable(String wrong) {
+    private static Refusal unreadable(String file, int line, String why) {
         return new Refusal(
-                "table",
-                wrong,
+                where(file, line, "row"),
+                "cannot be read: " + why,
                 "cells between tabs, semicolons or commas; quotation marks around a whole cell, or inside it",
-                "correct the quotation marks");
+                "correct the quotation marks in this row or the one above it");
+    }
+
+    private static String where(String file, int line, String what) {
+        return file + ":" + line + ": " + what;
     }
 }

@@ -49,10 +49,10 @@ class TableTest {
             value = {
                 "~~ | is empty",
                 "id,name | no row below its headings",
-                "id,name\\na,b,c | line 2: has 3 cells, the last 'c'; allowed: at most 2",
-                "id,name\\na,\"b\\nc,d | quotation mark that is never closed",
-                "id,name\\na,\"b\"c | Unexpected character after closing quote",
-                "id,name\\na,b\u0007c | line 2, column 2: holds a control character",
+                "id,name\\na,b,c | pasted table:2: row: has 3 cells, the last 'c'; allowed: at most 2",
+                "id,name\\na,\"b\\nc,d | pasted table:2: row: cannot be read: A quotation mark is never closed",
+                "id,name\\na,\"b\"c | pasted table:2: row: cannot be read: Unexpected character after closing quote",
+                "id,name\\na,b\u0007c | pasted table:2: column 2: holds a control character",
             })
     void refusesWhatIsNoTable(String typed, String said) {
         assertThatThrownBy(() -> Table.parse(typed.replace("\\n", "\n")))
