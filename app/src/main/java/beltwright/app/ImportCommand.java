@@ -91,7 +91,7 @@ final class ImportCommand extends WorkshopCommand {
         for (var typed : columns) {
             mapped = mapped.with(typed);
         }
-        var preview = Preview.of(from.toString(), table, mapped);
+        var preview = Preview.of(desk.at(from).toString(), table, mapped);
         return take(workshop -> workshop.importTable(preview, replace), mapped.leftOut());
     }
 

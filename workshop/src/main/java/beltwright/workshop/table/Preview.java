@@ -104,9 +104,11 @@ public record Preview(String file, Table table, Columns columns, List<Flaw> flaw
                 List.of());
     }
 
-    /// {@return the parts of the rows in which nothing is wrong}
+    /// {@return the parts of the rows in which nothing is wrong; none while the columns have flaws}
     public List<Part> parts() {
-        return rows.stream().flatMap(row -> row.part().stream()).toList();
+        return flaws.isEmpty()
+                ? rows.stream().flatMap(row -> row.part().stream()).toList()
+                : List.of();
     }
 
     /// {@return everything that is wrong, from the top down}
