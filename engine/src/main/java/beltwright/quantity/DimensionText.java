@@ -9,9 +9,9 @@ import java.util.regex.Pattern;
 ///     62..74        190 ±5 %       2.5 in        8,5           unknown
 ///     3/8 in        1 1/4 in       3/8"          2.5"
 ///
-/// A comma may stand for the decimal point. `in` or `"` converts to millimetres; only inches come in fractions. A range
-/// `a..b` has its nominal in the middle, and so has a size that lies outside its own limits, such as `8 g6`: no piece
-/// has the size 8.
+/// A comma may stand for the decimal point. `in` or `"` converts to millimetres; only inches come
+/// in fractions. A range `a..b` has its nominal in the middle, and so has a size that lies outside
+/// its own limits, such as `8 g6`: no piece has the size 8.
 public final class DimensionText {
     private static final double MM_PER_INCH = 25.4;
     private static final String FRACTION = "(?:[0-9]{1,4}\\s+)?[0-9]{1,4}/[1-9][0-9]{0,3}";

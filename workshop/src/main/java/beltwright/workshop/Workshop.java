@@ -61,7 +61,8 @@ public record Workshop(Store store, Reference reference) {
         return new Import(saved, mistakes);
     }
 
-    /// {@return the preview with what comes to light by holding its parts against what is kept here}
+    /// {@return the preview with what comes to light by holding its parts against what is kept
+    /// here}
     ///
     /// @param replace whether parts of the same kind that are kept already give way
     public Preview against(Preview preview, boolean replace) {
@@ -110,7 +111,8 @@ public record Workshop(Store store, Reference reference) {
         return TableFiles.read(file);
     }
 
-    /// Writes the parts, without kits and measurements, as one CSV file for each kind into a new or an empty folder.
+    /// Writes the parts, without kits and measurements, as one CSV file for each kind into a new
+    /// or an empty folder.
     ///
     /// @return the files
     /// @throws Refusal if the folder is not empty or cannot be written

@@ -13,11 +13,11 @@ import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.Set;
 
-/// A part as one row of cells, each by the path of its field. The cells become the tree that a part file gives, and are
-/// read by the same forms.
+/// A part as one row of cells, each by the path of its field. The cells become the tree that a
+/// part file gives, and are read by the same forms.
 ///
-/// The cell `source` says where the dimensions of the row were read. A dimension read elsewhere has a cell of its own
-/// for that, by its path and `.source`.
+/// The cell `source` says where the dimensions of the row were read. A dimension read elsewhere
+/// has a cell of its own for that, by its path and `.source`.
 public final class PartRow {
     public static final String ID = "id";
     public static final String SOURCE = "source";
@@ -27,7 +27,8 @@ public final class PartRow {
 
     private PartRow() {}
 
-    /// {@return the fields of this kind in the order of its record, the id first and the source last}
+    /// {@return the fields of this kind in the order of its record, the id first and the source
+    /// last}
     public static List<PartField> fields(Kinds kind) {
         var fields = new ArrayList<PartField>();
         fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of()));
@@ -38,16 +39,13 @@ public final class PartRow {
 
     /// Reads one row.
     ///
-    /// @param cells by path; a blank one counts as not typed, and one that is not there as having no column
+    /// @param cells by path; a blank one counts as not typed, and one that is not there as having
+    ///     no column
     /// @return the part, or every mistake of the row, each with the path of its field after the id
     public static Reading read(String file, int line, Kinds kind, Map<String, String> cells) {
         var scope = Scope.file(file);
         var typed = Documents.read(scope, tree(line, kind, cells));
-        return new Reading(
-                typed == null ? List.of() : List.of(typed),
-                typed == null ? Set.of(cells.getOrDefault(ID, "").strip()) : Set.of(),
-                scope.uses(),
-                scope.mistakes());
+        return new Reading(typed == null ? List.of() : List.of(typed), Set.of(), scope.uses(), scope.mistakes());
     }
 
     private static Node.Fields tree(int line, Kinds kind, Map<String, String> cells) {

@@ -126,7 +126,8 @@ final class RecordForm {
         return paths;
     }
 
-    /// {@return the tree of nodes that is read as this record, without the leaves for which `leaf` has nothing}
+    /// {@return the tree of nodes that is read as this record, without the leaves for which `leaf`
+    /// has nothing}
     SequencedMap<String, Node> tree(int line, BiFunction<String, FieldForm, Optional<Node>> leaf) {
         return tree("", line, leaf);
     }

@@ -37,7 +37,8 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         }
     }
 
-    /// {@return what the headings seem to mean, each field once; what they do not say clearly is left out}
+    /// {@return what the headings seem to mean, each field once; what they do not say clearly is
+    /// left out}
     public static Columns suggested(Kinds kind, List<String> headings) {
         var names = new FieldNames(kind);
         var taken = new HashSet<String>();
@@ -54,9 +55,11 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         return new Columns(kind, columns, typed);
     }
 
-    /// {@return the same with one column giving another field}
+    /// {@return the same with one column giving another field}; a column that was only guessed to
+    /// give it is left out
     ///
-    /// @param field a path or its words, with or without `[in]` or `[mm]`; empty or `-` leaves the column out
+    /// @param field a path or its words, with or without `[in]` or `[mm]`; empty or `-` leaves the
+    ///     column out
     /// @throws Refusal if there is no such heading or no such field
     public Columns with(String heading, String field) {
         var index = IntStream.range(0, columns.size())
@@ -103,9 +106,12 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
                 ? Column.LEFT_OUT
                 : new FieldNames(kind).path(typed.words()).orElseThrow(() -> noField(heading, typed.words(), kind));
         boolean inches = typed.unit().isEmpty() ? Heading.of(heading).inches() : typed.inches();
+        var headings = columns.stream().map(Column::heading).toList();
+        var guessed = suggested(kind, headings).columns();
         var changed = new ArrayList<Column>();
-        for (var column : columns) {
-            boolean moved = !out && column.path().equals(path); // a field that was only guessed for another column
+        for (int i = 0; i < columns.size(); i++) {
+            var column = columns.get(i);
+            boolean moved = !out && column.path().equals(path) && column.equals(guessed.get(i));
             changed.add(moved ? new Column(column.heading(), Column.LEFT_OUT, column.inches()) : column);
         }
         changed.set(index, new Column(heading, path, inches));

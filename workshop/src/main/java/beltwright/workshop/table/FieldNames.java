@@ -18,8 +18,8 @@ import java.util.regex.Pattern;
 
 /// The fields of one kind of part, found by what people write above a column.
 ///
-/// A field is found by its path, by its path or its name in words with or without the unit, or by its meaning. Words
-/// that fit two fields find none.
+/// A field is found by its path, by its path or its name in words with or without the unit, or by
+/// its meaning. Words that fit two fields find none.
 final class FieldNames {
     private static final Pattern OWN_SOURCE = Pattern.compile("(.*[^\\s._-])[\\s._-]*source", Pattern.CASE_INSENSITIVE);
 

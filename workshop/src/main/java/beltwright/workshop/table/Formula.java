@@ -2,7 +2,8 @@ package beltwright.workshop.table;
 
 import java.util.regex.Pattern;
 
-/// Text that a spreadsheet would take for a formula: it is written with an apostrophe before it, and read without.
+/// Text that a spreadsheet would take for a formula: it is written with an apostrophe before it,
+/// and read without.
 final class Formula {
     private static final Pattern LOOKS_LIKE_ONE = Pattern.compile("'*[=+@-].*", Pattern.DOTALL);
 

@@ -16,7 +16,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/// What a table would give: for each row the part, or what is wrong in which cell. Nothing is saved yet.
+/// What a table would give: for each row the part, or what is wrong in which cell. Nothing is
+/// saved yet.
 ///
 /// @param file the name of the table in messages
 /// @param flaws of the headings and of the table as a whole
@@ -66,7 +67,8 @@ public record Preview(String file, Table table, Columns columns, List<Flaw> flaw
         return new Preview(file, table, columns, reader.flaws(), reader.rows());
     }
 
-    /// {@return the same with what comes to light by holding the parts against what is kept already}
+    /// {@return the same with what comes to light by holding the parts against what is kept
+    /// already}
     ///
     /// @param stored documents by id
     /// @param reference the materials that a part may name

@@ -16,7 +16,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
-/// Reads the rows of one table as its columns say. What is wrong with the columns is said once, not in every row.
+/// Reads the rows of one table as its columns say. What is wrong with the columns is said once,
+/// not in every row.
 final class RowReader {
     private static final String ASSUMED = "estimate"; // so that rows are read for other mistakes; never kept
 
@@ -59,7 +60,8 @@ final class RowReader {
         flaws.add(new Flaw(column, new Mistake(file, table.line(), field, wrong, allowed, mend)));
     }
 
-    /// A heading that names another unit than its field has would be wrong by a factor, and inside every range.
+    /// A heading that names another unit than its field has would be wrong by a factor, and inside
+    /// every range.
     private void unit(int index) {
         var column = columns.columns().get(index);
         var field = column.leftOut() ? null : names.field(column.path()).orElseThrow();

@@ -10,8 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 
-/// Headings and rows of cells, as copied from a spreadsheet or read from a CSV file. Rows without any text are left
-/// out.
+/// Headings and rows of cells, as copied from a spreadsheet or read from a CSV file. Rows without
+/// any text are left out.
 ///
 /// @param line of the headings, counted from 1
 public record Table(List<String> headings, int line, List<Row> rows) {
@@ -76,7 +76,8 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         }
     }
 
-    /// Reads text with tabs, semicolons or commas between the cells; the first row holds the headings.
+    /// Reads text with tabs, semicolons or commas between the cells; the first row holds the
+    /// headings.
     ///
     /// @throws Refusal if the text is no table, too large, or holds a control character
     public static Table parse(String text) {
@@ -123,7 +124,8 @@ public record Table(List<String> headings, int line, List<Row> rows) {
         return new Table(headings, records.getFirst().line(), rows);
     }
 
-    /// {@return the first separator that cuts headings and rows alike; or else the headings at least}
+    /// {@return the first separator that cuts headings and rows alike; or else the headings at
+    /// least}
     private static char separator(String text) {
         var cuts = SEPARATORS.stream().filter(s -> cutsHeadings(text, s)).toList();
         return cuts.stream()

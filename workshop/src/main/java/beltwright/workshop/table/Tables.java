@@ -16,10 +16,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/// Parts of one kind as CSV: a column for each field by its path, every value as typed, the source of each part last.
+/// Parts of one kind as CSV: a column for each field by its path, every value as typed, the source
+/// of each part last.
 ///
-/// A dimension that was read elsewhere than most of its part keeps that in a column of its own, `massKg.source`; such
-/// columns stand at the end, and only where a part needs them. Reading the text back gives equal parts.
+/// A dimension that was read elsewhere than most of its part keeps that in a column of its own,
+/// `massKg.source`; such columns stand at the end, and only where a part needs them. Reading the
+/// text back gives equal parts.
 public final class Tables {
     private Tables() {}
 

@@ -79,6 +79,28 @@ class ColumnsTest {
     }
 
     @Test
+    void aGuessGivesWayButAChoiceDoesNot() {
+        var columns = Columns.suggested(Kinds.SLEEVE, List.of("bore", "inner Ø", "drill"));
+        assertThat(columns.with("inner Ø", "bore").columns())
+                .extracting(Columns.Column::path)
+                .containsExactly("", "boreMm", "");
+        assertThat(columns.with("inner Ø=bore,drill=bore").columns())
+                .extracting(Columns.Column::path)
+                .containsExactly("", "boreMm", "boreMm"); // the preview says that two columns give it
+    }
+
+    @Test
+    void severalAreTypedWithCommasAndAHeadingMayHoldOne() {
+        assertThat(Columns.suggested(Kinds.SLEEVE, List.of("Ø, in", "a=b", "Price"))
+                        .with("Ø, in=bore [in],a=b=length,Price=-")
+                        .columns())
+                .containsExactly(
+                        new Columns.Column("Ø, in", "boreMm", true),
+                        new Columns.Column("a=b", "lengthMm", false),
+                        new Columns.Column("Price", "", false));
+    }
+
+    @Test
     void whatIsNotThereIsRefused() {
         var columns = Columns.suggested(Kinds.SLEEVE, List.of("id"));
         assertThatThrownBy(() -> columns.with("Id", "id"))

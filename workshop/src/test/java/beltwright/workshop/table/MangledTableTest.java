@@ -14,7 +14,8 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/// Whatever is done to a table, reading it ends in parts, mistakes or one refusal, never in another exception.
+/// Whatever is done to a table, reading it ends in parts, mistakes or one refusal, never in
+/// another exception.
 class MangledTableTest {
     private static final List<String> SCRAPS = List.of(
             "",

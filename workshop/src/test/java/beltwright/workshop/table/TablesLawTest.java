@@ -13,6 +13,7 @@ import beltwright.quantity.Refusal;
 import beltwright.quantity.Source;
 import beltwright.workshop.Workshop;
 import beltwright.workshop.document.Invented;
+import beltwright.workshop.document.PartRow;
 import beltwright.workshop.document.ReferenceFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -59,6 +60,22 @@ class TablesLawTest {
                 shelf.parts().values().stream().filter(kind.type()::isInstance).toList();
         assertThat(parts).isNotEmpty();
         assertThat(readBack(kind, Tables.csv(kind, shelf.parts().values()))).isEqualTo(parts);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kinds.class)
+    void theColumnsStandInTheOrderOfTheRecord(Kinds kind) {
+        var part = new Invented(1).part(kind);
+        var headings = Table.parse(Tables.csv(kind, List.of(part))).headings();
+        var own = PartRow.write(part).keySet().stream()
+                .filter(path -> path.endsWith(".source"))
+                .count();
+        assertThat(headings).startsWith("id", "name", "revision", "massKg", "note");
+        assertThat(headings.indexOf("source")).isEqualTo(headings.size() - 1 - own);
+        assertThat(headings.subList(headings.size() - (int) own, headings.size()))
+                .allSatisfy(heading -> assertThat(heading)
+                        .endsWith(".source")
+                        .isIn(PartRow.write(part).keySet()));
     }
 
     private static Consumable named(String name) {
