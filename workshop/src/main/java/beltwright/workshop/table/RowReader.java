@@ -77,7 +77,9 @@ final class RowReader {
                     "the heading '" + column.heading().strip() + "' names " + named + ", but the column is read in "
                             + read,
                     field.length() ? "mm or in" : read,
-                    field.length() ? "choose the unit of the heading, or convert" : "convert it to " + read);
+                    field.length() && (named.equals("in") || named.equals("mm"))
+                            ? "read the column as " + named
+                            : "convert the values, and name " + read + " in the heading");
         }
     }
 

@@ -115,7 +115,8 @@ class PreviewTest {
                         m -> assertThat(m).startsWith("t:1: revision: no column gives it; "),
                         m -> assertThat(m)
                                 .startsWith(
-                                        "t:1: boreMm: the heading 'bore [cm]' names cm, but the column is read in mm"),
+                                        "t:1: boreMm: the heading 'bore [cm]' names cm, but the column is read in mm; mm or in;"
+                                                + " convert the values, and name mm in the heading"),
                         m -> assertThat(m).startsWith("t:1: boreMm: two columns give it, 'bore [cm]' and 'Bore'"),
                         m -> assertThat(m)
                                 .startsWith(
@@ -126,6 +127,18 @@ class PreviewTest {
                 .contains(
                         "t:1: source: 'a guess' names no source; one of measured, data sheet, standard, "
                                 + "said by a customer, estimate, then a comma and a note; write for example 'measured, caliper'");
+    }
+
+    @Test
+    void anInchHeadingReadInMillimetresIsRefused() {
+        var table = Table.parse("id\tname\trevision\tbore [in]\nring-a\tRing\tA\t0.5\n");
+        var columns = Columns.suggested(Kinds.SLEEVE, table.headings()).withSource("measured");
+        assertThat(Preview.of("t", table, columns).mistakes()).isEmpty();
+        assertThat(Preview.of("t", table, columns.with("bore [in]", "bore [mm]"))
+                        .flaws())
+                .singleElement()
+                .satisfies(flaw -> assertThat(flaw.column()).hasValue(3))
+                .satisfies(flaw -> assertThat(flaw.mistake().mend()).isEqualTo("read the column as in"));
     }
 
     @Test
