@@ -3,7 +3,7 @@ package beltwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import beltwright.part.Kinds;
+import beltwright.part.Part;
 import beltwright.part.Sleeve;
 import beltwright.workshop.Workshop;
 import java.io.IOException;
@@ -123,7 +123,11 @@ class TableCommandsTest {
         var exported = typed.run("export", "--csv", "tables");
         assertThat(exported.err()).isEmpty();
         var files = exported.out().lines().toList();
-        assertThat(files).hasSize(Kinds.values().length).contains("tables/wheel-pulley.csv");
+        var parts = Workshop.open(folder.resolve("workshop.db")).shelf().parts();
+        assertThat(files)
+                .hasSize(
+                        (int) parts.values().stream().map(Part::kind).distinct().count())
+                .contains("tables/wheel-pulley.csv");
         for (var file : files) {
             var kind =
                     Path.of(file).getFileName().toString().replace(".csv", "").replace('-', ' ');
@@ -131,8 +135,7 @@ class TableCommandsTest {
             assertThat(answer.err()).isEmpty();
             assertThat(answer.out()).doesNotContain("left out");
         }
-        assertThat(Workshop.open(folder.resolve("second.db")).shelf().parts())
-                .isEqualTo(Workshop.open(folder.resolve("workshop.db")).shelf().parts());
+        assertThat(Workshop.open(folder.resolve("second.db")).shelf().parts()).isEqualTo(parts);
         assertThat(typed.run("export", "--csv", "tables").err()).contains("not empty");
     }
 }

@@ -52,14 +52,16 @@ class TablesLawTest {
         assertThat(Tables.csv(kind, readBack(kind, csv))).isEqualTo(csv);
     }
 
-    @ParameterizedTest
-    @EnumSource(Kinds.class)
-    void partsOfTheDemoComeBackEqual(Kinds kind) {
+    @Test
+    void partsOfTheDemoComeBackEqual() {
         var shelf = Workshop.shelfOf(List.of(ROOT.resolve("demo/parts")), ReferenceFile.bundled());
-        var parts =
-                shelf.parts().values().stream().filter(kind.type()::isInstance).toList();
-        assertThat(parts).isNotEmpty();
-        assertThat(readBack(kind, Tables.csv(kind, shelf.parts().values()))).isEqualTo(parts);
+        var back = new TreeMap<String, Part>();
+        for (var kind : Kinds.values()) {
+            if (shelf.parts().values().stream().anyMatch(kind.type()::isInstance)) {
+                readBack(kind, Tables.csv(kind, shelf.parts().values())).forEach(part -> back.put(part.id(), part));
+            }
+        }
+        assertThat(back).isEqualTo(shelf.parts()).hasSizeGreaterThan(20);
     }
 
     @ParameterizedTest
