@@ -38,7 +38,7 @@ final class AnswerJson {
         return Objects.requireNonNull(dossier.get("verdicts"));
     }
 
-    static ObjectNode imported(Workshop.Import done) {
+    static ObjectNode imported(Workshop.Import done, List<String> leftOut) {
         var json = answer();
         documents(json, done.saved());
         var mistakes = json.putArray("mistakes");
@@ -51,6 +51,7 @@ final class AnswerJson {
                     .put("allowed", mistake.allowed())
                     .put("mend", mistake.mend());
         }
+        leftOut.forEach(json.putArray("leftOut")::add);
         return json;
     }
 
@@ -58,6 +59,14 @@ final class AnswerJson {
         var json = answer();
         json.put("folder", folder);
         documents(json, documents);
+        return json;
+    }
+
+    /// As above, for tables.
+    static ObjectNode exportedTables(String folder, List<String> files) {
+        var json = answer();
+        json.put("folder", folder);
+        files.forEach(json.putArray("files")::add);
         return json;
     }
 

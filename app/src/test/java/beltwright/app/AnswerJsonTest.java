@@ -38,6 +38,14 @@ class AnswerJsonTest {
         collect("import", "", typed.run("import", typed.source(), "--json").json(), real);
         collect("kits", "", typed.run("kits", "--json").json(), real);
         collect("export", "", typed.run("export", "copy", "--json").json(), real);
+        collect("export", "", typed.run("export", "--csv", "tables", "--json").json(), real);
+        Files.writeString(folder.resolve("sleeves.csv"), "id,name,revision,bore,colour\nring-1,Ring,A,8,red\n");
+        collect(
+                "import",
+                "",
+                typed.run("import", "sleeves.csv", "--kind", "sleeve", "--source", "measured", "--json")
+                        .json(),
+                real);
         collect("demo", "", typed.run("demo", "--no-serve", "--json").json(), real);
         collect(
                 "change",

@@ -7,17 +7,22 @@ import java.util.regex.Pattern;
 ///
 ///     63            63 ±0.2        8 h6          22 N7         14 +0.1/-0.3
 ///     62..74        190 ±5 %       2.5 in        8,5           unknown
+///     3/8 in        1 1/4 in       3/8"          2.5"
 ///
-/// A comma may stand for the decimal point. `in` converts to millimetres. A range `a..b` has its nominal in the middle,
-/// and so has a size that lies outside its own limits, such as `8 g6`: no piece has the size 8.
+/// A comma may stand for the decimal point. `in` or `"` converts to millimetres; only inches come
+/// in fractions. A range `a..b` has its nominal in the middle, and so has a size that lies outside
+/// its own limits, such as `8 g6`: no piece has the size 8.
 public final class DimensionText {
     private static final double MM_PER_INCH = 25.4;
-    private static final String NUMBER = "([+-]?[0-9]+(?:[.,][0-9]+)?|[+-]?[.,][0-9]+)";
+    private static final String FRACTION = "(?:[0-9]{1,4}\\s+)?[0-9]{1,4}/[1-9][0-9]{0,3}";
+    private static final String NUMBER = "(" + FRACTION + "|[+-]?[0-9]+(?:[.,][0-9]+)?|[+-]?[.,][0-9]+)";
+    private static final Pattern INCHES = Pattern.compile("(.*[^\\s\"″])\\s*(?:in|[\"″])");
+    private static final Pattern MILLIMETRES = Pattern.compile("(.*\\S)\\s*mm");
     private static final Pattern RANGE = Pattern.compile(NUMBER + "\\s*\\.\\.\\s*" + NUMBER);
     private static final Pattern WITH_LIMITS = Pattern.compile(NUMBER + "(?:\\s*(?:(?:±|\\+/-|\\+-)\\s*" + NUMBER
             + "\\s*(%)?|([+-][0-9.,]+)\\s*/\\s*([+-]?[0-9.,]+)|([A-Za-z]{1,2}[0-9]{1,2})))?");
     public static final String ALLOWED =
-            "a number with optional limits ('63', '63 ±0.2', '14 +0.1/-0.3', '8 h6', '62..74', '190 ±5 %', '2.5 in') or 'unknown'";
+            "a number with optional limits ('63', '63 ±0.2', '14 +0.1/-0.3', '8 h6', '62..74', '190 ±5 %', '2.5 in', '3/8 in') or 'unknown'";
 
     private DimensionText() {}
 
@@ -30,35 +35,45 @@ public final class DimensionText {
         }
         var body = text.replace('−', '-');
         double scale = 1;
-        if (body.endsWith(" in") && Unit.of(of) == Unit.MM) {
-            body = body.substring(0, body.length() - 3).strip();
-            scale = MM_PER_INCH;
-        } else if (body.endsWith(" mm") && Unit.of(of) == Unit.MM) {
-            body = body.substring(0, body.length() - 3).strip();
+        if (Unit.of(of) == Unit.MM) {
+            var inches = INCHES.matcher(body);
+            var millimetres = MILLIMETRES.matcher(body);
+            if (inches.matches()) {
+                body = inches.group(1);
+                scale = MM_PER_INCH;
+            } else if (millimetres.matches()) {
+                body = millimetres.group(1);
+            }
         }
         var range = RANGE.matcher(body);
         if (range.matches()) {
-            double low = scale * number(range.group(1));
-            double high = scale * number(range.group(2));
+            double low = number(of, range.group(1), scale);
+            double high = number(of, range.group(2), scale);
             return make(of, text, (low + high) / 2, low, high, provenance);
         }
         var m = WITH_LIMITS.matcher(body);
         if (!m.matches()) {
             throw new Refusal(of, "'" + text + "' cannot be read as a dimension", ALLOWED, "correct the text");
         }
-        double nominal = scale * number(m.group(1));
+        double nominal = number(of, m.group(1), scale);
         var deviation = deviation(of, m, nominal, scale);
         return make(of, text, nominal, nominal + deviation.lower(), nominal + deviation.upper(), provenance);
     }
 
+    /// {@return whether a length is typed with its unit}
+    public static boolean namesUnit(String typed) {
+        var text = typed.strip();
+        return INCHES.matcher(text).matches() || MILLIMETRES.matcher(text).matches();
+    }
+
     private static Tolerance deviation(String of, Matcher m, double nominal, double scale) {
         if (m.group(2) != null) {
-            double half = number(m.group(2)) * (m.group(3) != null ? Math.abs(nominal) / 100 : scale);
+            double half = number(of, m.group(2), m.group(3) != null ? Math.abs(nominal) / 100 : scale);
             return new Tolerance(-half, half);
         }
         if (m.group(4) != null) {
-            double a = scale * number(m.group(4));
-            double b = scale * number(m.group(5));
+            double a = number(of, m.group(4), scale);
+            double b = number(of, m.group(5), scale);
             return new Tolerance(Math.min(a, b), Math.max(a, b));
         }
         if (m.group(6) != null) {
@@ -84,11 +99,24 @@ public final class DimensionText {
         return new Dimension(of, text, typical, lower, upper, provenance);
     }
 
-    private static double number(String text) {
-        try {
-            return Double.parseDouble(text.replace(',', '.'));
-        } catch (NumberFormatException e) {
-            throw new Refusal("", "'" + text + "' is not a number", ALLOWED, "correct the text");
+    private static double number(String of, String text, double scale) {
+        if (text.indexOf('/') >= 0) {
+            return scale * fraction(of, text, scale);
         }
+        try {
+            return scale * Double.parseDouble(text.replace(',', '.'));
+        } catch (NumberFormatException e) {
+            throw new Refusal(of, "'" + text + "' is not a number", ALLOWED, "correct the text");
+        }
+    }
+
+    private static double fraction(String of, String text, double scale) {
+        if (scale != MM_PER_INCH) {
+            throw new Refusal(of, "'" + text + "' is a fraction, but not of an inch", ALLOWED, "write 'in' behind it");
+        }
+        var numbers = text.split("[\\s/]+");
+        int last = numbers.length - 1;
+        double part = Double.parseDouble(numbers[last - 1]) / Double.parseDouble(numbers[last]);
+        return last == 1 ? part : Double.parseDouble(numbers[0]) + part;
     }
 }

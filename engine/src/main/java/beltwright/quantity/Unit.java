@@ -42,4 +42,9 @@ public enum Unit {
                 .findFirst()
                 .orElse(NONE);
     }
+
+    /// {@return the field name without its unit: `plateThickness`}
+    public static String without(String fieldName) {
+        return fieldName.substring(0, fieldName.length() - of(fieldName).suffix.length());
+    }
 }

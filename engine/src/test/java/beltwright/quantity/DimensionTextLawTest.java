@@ -49,6 +49,55 @@ class DimensionTextLawTest {
         near(parse(text(n) + " ±" + text(t) + " in"), 25.4 * n, 25.4 * (n - t), 25.4 * (n + t));
     }
 
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void aFractionOfAnInchIsItsDecimals(Draw draw) {
+        int whole = draw.whole(1, 9);
+        int below = 1 << draw.whole(1, 6);
+        int above = draw.whole(1, below);
+        double inches = (double) above / below;
+        for (var unit : new String[] {" in", "\"", " ″"}) {
+            near(parse(above + "/" + below + unit), 25.4 * inches, 25.4 * inches, 25.4 * inches);
+            var typed = whole + " " + above + "/" + below + " ± 1/64" + unit;
+            double nominal = 25.4 * (whole + inches);
+            near(parse(typed), nominal, nominal - 25.4 / 64, nominal + 25.4 / 64);
+            assertThat(parse(typed).text()).isEqualTo(typed);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3/8 in, 9.525, 9.525, 9.525",
+        "1 1/4 in, 31.75, 31.75, 31.75",
+        "'3/8\"', 9.525, 9.525, 9.525",
+        "'2.5\"', 63.5, 63.5, 63.5",
+        "'2,5\"', 63.5, 63.5, 63.5",
+        "1/4..3/8 in, 7.9375, 6.35, 9.525",
+        "63 ± 0.2, 63, 62.8, 63.2",
+        "63 ± 0.2 mm, 63, 62.8, 63.2",
+        "2.5in, 63.5, 63.5, 63.5",
+        "63mm, 63, 63, 63"
+    })
+    void readsInchesAndSpacedSigns(String typed, double nominal, double lower, double upper) {
+        near(parse(typed), nominal, lower, upper);
+        assertThat(parse(typed).text()).isEqualTo(typed);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"63, false", "63 mm, true", "3/8 in, true", "'2.5\"', true", "8 h6, false", "unknown, false"})
+    void aLengthMayNameItsUnit(String typed, boolean named) {
+        assertThat(DimensionText.namesUnit(typed)).isEqualTo(named);
+    }
+
+    @Test
+    void onlyLengthsAreInInches() {
+        for (var typed : new String[] {"3/8 in", "3/8\"", "2.5\""}) {
+            assertThatThrownBy(() -> DimensionText.parse("part.massKg", typed, TYPED))
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContaining("part.massKg");
+        }
+    }
+
     private static String text(double value) {
         return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
@@ -120,6 +169,12 @@ class DimensionTextLawTest {
                 "1e3",
                 "8 ±-0.1",
                 "8 +0.1-0.2",
+                "3/8",
+                "1 1/4 mm",
+                "3/0 in",
+                "3/8\"\"",
+                "8 ±1/2 %",
+                "1/2 3/4 in",
                 "NaN",
                 "∞"
             })

@@ -72,27 +72,36 @@ final class Folder {
     /// @throws Refusal if the folder is there and not empty, or cannot be written
     static void write(Path folder, Collection<Document> documents) {
         try {
-            Files.createDirectories(folder);
-            try (var inside = Files.list(folder)) {
-                if (inside.findAny().isPresent()) {
-                    throw new Refusal(
-                            folder.toString(),
-                            "is not empty",
-                            "a new or an empty folder",
-                            "give another path, or empty it");
-                }
-            }
+            makeEmpty(folder);
             for (var document : documents) {
                 var place =
                         Files.createDirectories(folder.resolve(document.type().folder()));
                 Files.writeString(place.resolve(document.id() + ".yaml"), Codec.write(document));
             }
         } catch (IOException e) {
-            throw new Refusal(
-                    folder.toString(),
-                    "cannot be written: " + e.getMessage(),
-                    "a new or an empty folder",
-                    "give another path");
+            throw unwritable(folder, e);
         }
+    }
+
+    /// @throws Refusal if the folder is there and not empty
+    static void makeEmpty(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        try (var inside = Files.list(folder)) {
+            if (inside.findAny().isPresent()) {
+                throw new Refusal(
+                        folder.toString(),
+                        "is not empty",
+                        "a new or an empty folder",
+                        "give another path, or empty it");
+            }
+        }
+    }
+
+    static Refusal unwritable(Path folder, IOException e) {
+        return new Refusal(
+                folder.toString(),
+                "cannot be written: " + e.getMessage(),
+                "a new or an empty folder",
+                "give another path");
     }
 }

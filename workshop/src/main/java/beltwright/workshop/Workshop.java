@@ -1,5 +1,6 @@
 package beltwright.workshop;
 
+import beltwright.part.Part;
 import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Agreement;
@@ -8,10 +9,13 @@ import beltwright.workshop.document.Measurement;
 import beltwright.workshop.document.Mistake;
 import beltwright.workshop.document.Reading;
 import beltwright.workshop.document.ReferenceFile;
+import beltwright.workshop.table.Preview;
+import beltwright.workshop.table.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /// A workshop's store together with its reference file: import and export.
 public record Workshop(Store store, Reference reference) {
@@ -57,6 +61,27 @@ public record Workshop(Store store, Reference reference) {
         return new Import(saved, mistakes);
     }
 
+    /// {@return the preview with what comes to light by holding its parts against what is kept
+    /// here}
+    ///
+    /// @param replace whether parts of the same kind that are kept already give way
+    public Preview against(Preview preview, boolean replace) {
+        return preview.against(store.documents(), reference, replace);
+    }
+
+    /// Saves every part of a table, or none and says everything that is wrong.
+    public Import importTable(Preview preview, boolean replace) {
+        var mistakes = new ArrayList<Mistake>();
+        var saved = store.change(stored -> {
+            var held = preview.against(stored, reference, replace);
+            mistakes.addAll(held.mistakes());
+            return mistakes.isEmpty()
+                    ? held.parts().stream().<Document>map(Document.OfPart::new).toList()
+                    : List.of();
+        });
+        return new Import(saved, mistakes);
+    }
+
     /// {@return the shelf that importing these folders into an empty store would give}
     ///
     /// @throws Refusal naming the first mistake, if there is any
@@ -77,6 +102,28 @@ public record Workshop(Store store, Reference reference) {
     /// @throws Refusal if the folder is not empty or cannot be written
     public void exportFolder(Path folder) {
         Folder.write(folder, store.documents().values());
+    }
+
+    /// {@return the table of parts in this CSV file}
+    ///
+    /// @throws Refusal if there is no such file, or it holds no table
+    public static Table table(Path file) {
+        return TableFiles.read(file);
+    }
+
+    /// Writes the parts, without kits and measurements, as one CSV file for each kind into a new
+    /// or an empty folder.
+    ///
+    /// @return the files
+    /// @throws Refusal if the folder is not empty or cannot be written
+    public List<Path> exportTables(Path folder) {
+        return TableFiles.write(folder, parts());
+    }
+
+    private List<Part> parts() {
+        return store.documents().values().stream()
+                .flatMap(d -> d instanceof Document.OfPart(var part) ? Stream.of(part) : Stream.empty())
+                .toList();
     }
 
     /// Saves what these edits make of the documents kept here, or nothing.

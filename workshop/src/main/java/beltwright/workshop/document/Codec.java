@@ -71,6 +71,14 @@ public final class Codec {
         return documents.getFirst();
     }
 
+    /// {@return whether this text can be kept: no control character but line feed and tab, no half
+    /// of a surrogate pair}
+    public static boolean printable(String text) {
+        return text.codePoints()
+                .noneMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t'
+                        || Character.getType(c) == Character.SURROGATE);
+    }
+
     public static String write(Document document) {
         return YamlWriter.write(new Node.Fields(
                 switch (document) {

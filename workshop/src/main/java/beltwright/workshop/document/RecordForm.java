@@ -13,9 +13,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -140,6 +142,28 @@ final class RecordForm {
             }
         }
         return paths;
+    }
+
+    /// {@return the tree of nodes that is read as this record, without the leaves for which `leaf`
+    /// has nothing}
+    SequencedMap<String, Node> tree(int line, BiFunction<String, FieldForm, Optional<Node>> leaf) {
+        return tree("", line, leaf);
+    }
+
+    private SequencedMap<String, Node> tree(String path, int line, BiFunction<String, FieldForm, Optional<Node>> leaf) {
+        var typed = new LinkedHashMap<String, Node>();
+        for (var field : fields) {
+            if (given(field.name())) {
+                continue;
+            }
+            if (field.nested()) {
+                var inside = of(field.type()).tree(path + prefix(field), line, leaf);
+                typed.put(field.name(), new Node.Fields(inside, line));
+            } else {
+                leaf.apply(path + field.name(), field).ifPresent(node -> typed.put(field.name(), node));
+            }
+        }
+        return typed;
     }
 
     /// {@return the record made anew, each of its values passed through `change`}

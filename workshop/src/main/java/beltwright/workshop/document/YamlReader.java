@@ -154,10 +154,7 @@ final class YamlReader {
     }
 
     private static String printable(String text, int line) {
-        boolean bad = text.codePoints()
-                .anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t'
-                        || Character.getType(c) == Character.SURROGATE);
-        if (bad) {
+        if (!Codec.printable(text)) {
             throw new Unwanted(line, "holds a control character", "printable text", "take the character out");
         }
         return text;

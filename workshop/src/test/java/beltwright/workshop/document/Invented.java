@@ -23,7 +23,7 @@ import java.util.Random;
 import java.util.TreeMap;
 
 /// Invented documents from a seed: every kind of part, any text that a person could type.
-final class Invented {
+public final class Invented {
     private static final List<String> NOTES = List.of(
             "",
             "plain",
@@ -41,11 +41,15 @@ final class Invented {
             "\t tab",
             "🛹 board",
             "a\u2028b",
+            "=1+1",
+            "@sum; a\tb",
+            "-3",
+            "'+quoted",
             "1e3");
 
     private final Random random;
 
-    Invented(long seed) {
+    public Invented(long seed) {
         random = new Random(seed);
     }
 
@@ -57,7 +61,7 @@ final class Invented {
         };
     }
 
-    Part part(Kinds kind) {
+    public Part part(Kinds kind) {
         var id = id();
         var label = made(Label.class, id, Map.of("id", id));
         return (Part) made(kind.type(), id, Map.of("label", label));

@@ -1,0 +1,43 @@
+package beltwright.workshop.document;
+
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Unit;
+import java.util.List;
+
+/// One field of a kind of part, as a table can give it.
+///
+/// @param path `rim.faceWidthMm`
+/// @param type what it holds
+/// @param meaning what is measured, and from where to where
+/// @param allowed what an error says is allowed
+/// @param required whether every part must say it
+/// @param choices the values to choose from, empty where any text or number can be typed
+public record PartField(
+        String path, Class<?> type, String meaning, String allowed, boolean required, List<String> choices) {
+    public PartField {
+        choices = List.copyOf(choices);
+    }
+
+    static PartField of(String path, FieldForm form) {
+        boolean required = !form.dimension() && !form.optionalText();
+        return new PartField(path, form.type(), form.meaning(), form.allowed(), required, form.choices());
+    }
+
+    public boolean dimension() {
+        return type == Dimension.class;
+    }
+
+    /// {@return whether it is kept to the letter, blanks included}
+    public boolean text() {
+        return type == String.class;
+    }
+
+    /// {@return the unit of a dimension; none for what is not one}
+    public Unit unit() {
+        return dimension() ? Unit.of(path) : Unit.NONE;
+    }
+
+    public boolean length() {
+        return unit() == Unit.MM;
+    }
+}
