@@ -38,16 +38,17 @@ class CommandsTest {
 
     @Test
     void importListsEveryMistakeAndLeavesNothingBehind() throws IOException {
-        var bad = typed.source("plateThicknessMm: 6 ±0.1", "plateThicknessMm: 800\n  colour: red");
+        var bad = typed.source(
+                "plateRadiusMm: 26 ±0.2\n  fixing: clamp", "plateRadiusMm: 800\n  colour: red\n  fixing: clamp");
         var answer = typed.run("import", bad);
         assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
         assertThat(answer.out()).isEmpty();
         var lines = answer.err().lines().toList();
-        assertThat(lines).hasSize(5);
+        assertThat(lines).hasSize(3);
         assertThat(lines.getFirst())
-                .matches(".*hangers-and-mounts\\.yaml:\\d+: mount-city\\.plateThicknessMm: .*800.*; allowed: .*; .+");
+                .matches(".*hangers-and-mounts\\.yaml:\\d+: mount-city\\.plateRadiusMm: .*800.*; allowed: .*; .+");
         assertThat(lines.get(1)).matches(".*hangers-and-mounts\\.yaml:\\d+: mount-city\\.colour: .*; allowed: .*; .+");
-        assertThat(lines.getLast()).isEqualTo("Nothing was imported: 4 mistakes");
+        assertThat(lines.getLast()).isEqualTo("Nothing was imported: 2 mistakes");
         assertThat(folder.resolve("workshop.db")).doesNotExist();
     }
 
@@ -55,10 +56,10 @@ class CommandsTest {
     void aBadImportLeavesTheWorkshopAsItWas() throws IOException {
         Typed.withSmallWorkshop(folder);
         var before = typed.run("check", Typed.KIT, "--json").out();
-        var bad = typed.source("plateThicknessMm: 6 ±0.1", "plateThicknessMm: 800");
+        var bad = typed.source("plateRadiusMm: 26 ±0.2\n  fixing: clamp", "plateRadiusMm: 800\n  fixing: clamp");
         var answer = typed.run("import", bad, "--json");
         assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(answer.json().at("/mistakes/0/field").asText()).isEqualTo("mount-city.plateThicknessMm");
+        assertThat(answer.json().at("/mistakes/0/field").asText()).isEqualTo("mount-city.plateRadiusMm");
         assertThat(answer.json().at("/documents")).isEmpty();
         assertThat(typed.run("check", Typed.KIT, "--json").out()).isEqualTo(before);
     }

@@ -8,7 +8,6 @@ import beltwright.kit.SeatName;
 import beltwright.part.Material;
 import beltwright.part.Mount;
 import beltwright.part.Part;
-import beltwright.part.ShaftForm;
 import beltwright.part.Wheel;
 import beltwright.part.WheelPulley;
 import beltwright.quantity.Numbers;
@@ -167,10 +166,21 @@ final class StepWords {
         does.add("Slide the pulley on, hub towards the " + d.drivePulley().hubSide() + ", "
                 + Numbers.fixed(d.placement().pulleyStandoffMm().nominal(), 1) + " mm from the plate to its near end.");
         does.add(
-                d.motor().shaftForm() == ShaftForm.FLAT
-                        ? "Nip the set screws, one of them square on the flat of the shaft."
-                        : "Nip the set screws in turn.");
+                switch (d.motor().shaftForm()) {
+                    case FLAT -> "Nip the set screws, one of them square on the flat of the shaft" + apart(d) + ".";
+                    case TWO_FLATS -> "Nip the set screws, each square on a flat of the shaft" + apart(d) + ".";
+                    case KEYED -> "Lay the key in the shaft, slide the pulley over it, then nip the set screws.";
+                    case ROUND -> "Nip the set screws in turn" + apart(d) + ".";
+                });
         does.add("They get their torque when the belt is aligned.");
+    }
+
+    private static String apart(Drive d) {
+        return d.drivePulley().setScrews() > 1
+                        && d.drivePulley().setScrewsApartDeg().known()
+                ? "; they stand "
+                        + Numbers.fixed(d.drivePulley().setScrewsApartDeg().nominal(), 1) + "° apart"
+                : "";
     }
 
     private static void slide(SeatName added, List<String> does) {

@@ -6,6 +6,7 @@ import static beltwright.check.Term.plus;
 import beltwright.kit.Role;
 import beltwright.layout.Steering;
 import beltwright.part.Hanger;
+import beltwright.part.StandardSizes;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
@@ -231,7 +232,7 @@ final class DeckChecks {
         @Override
         public String remedy(Subject s, Reading r) {
             double wanted = s.kit().deckScrew().lengthMm().nominal() + r.demand() - r.capacityWorst();
-            for (double length : ScrewChecks.LENGTHS) {
+            for (double length : StandardSizes.SCREW_LENGTHS_MM) {
                 if (length >= wanted) {
                     return "deck screws " + mm(length) + " long";
                 }

@@ -8,10 +8,16 @@ import beltwright.layout.MainDimensions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /// Asks a kit every question and stands the answers in a ladder, weakest first.
 public final class Ladder {
+    /// Weakest first: by verdict, then by the margin at the worst limits.
+    public static final Comparator<Answer> WEAKEST = Comparator.comparing(Answer::verdict)
+            .thenComparing(Answer::marginWorst, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Answer::key);
+
     private static final Comparator<Finding> WEAKEST_FIRST = Comparator.comparing(Finding::verdict)
             .thenComparing(Finding::marginWorst, Comparator.nullsLast(Comparator.naturalOrder()))
             .thenComparing(Finding::key);
@@ -36,12 +42,32 @@ public final class Ladder {
         return counts;
     }
 
+    /// {@return the answers of a kit in short, in no order, to those checks that `wanted` accepts}
+    public static List<Answer> answers(Kit kit, Layout layout, Predicate<Check> wanted) {
+        var answers = new ArrayList<Answer>();
+        var reading = new Reading();
+        for (var subject : Subject.of(kit, layout)) {
+            for (var check : Checks.ALL) {
+                if (check.concerns(subject) && wanted.test(check)) {
+                    check.measure(subject, reading);
+                    answers.add(Answer.of(check, subject, reading));
+                }
+            }
+        }
+        return answers;
+    }
+
     /// {@return the findings of a kit with their workings, weakest first}
     public static List<Finding> findings(Kit kit, Layout layout) {
+        return findings(kit, layout, check -> true);
+    }
+
+    /// {@return the findings of those checks that `wanted` accepts, with their workings, weakest first}
+    public static List<Finding> findings(Kit kit, Layout layout, Predicate<Check> wanted) {
         var findings = new ArrayList<Finding>();
         for (var subject : Subject.of(kit, layout)) {
             for (var check : Checks.ALL) {
-                if (check.concerns(subject)) {
+                if (check.concerns(subject) && wanted.test(check)) {
                     findings.add(finding(check, subject));
                 }
             }
@@ -104,7 +130,7 @@ public final class Ladder {
         return working.needs().isEmpty() ? "a belt that goes around both pulleys" : String.join(", ", working.needs());
     }
 
-    private static @Nullable Double margin(Check check, double capacity, double demand) {
+    static @Nullable Double margin(Check check, double capacity, double demand) {
         double margin = capacity / demand - 1;
         return check.unit().isEmpty() || !(demand > 0) || Double.isNaN(margin) ? null : margin;
     }

@@ -9,6 +9,7 @@ import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
 import beltwright.part.Screw;
+import beltwright.part.StandardSizes;
 import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
@@ -138,9 +139,6 @@ final class ScrewChecks {
         }
     }
 
-    /// {@return ISO lengths of screws in this range (mm)}
-    static final double[] LENGTHS = {4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 30, 35, 40, 45, 50, 55, 60};
-
     /// {@return the standard length that engages as much as wanted and ends short of the bottom, or what is missing}
     private static String length(Subject s, Place place, double wanted) {
         double grip = place.screw(s.drive()).lengthMm().nominal()
@@ -150,7 +148,7 @@ final class ScrewChecks {
         double spread =
                 Term.sum(place.engaged(s)).high() - Term.sum(place.engaged(s)).nominal();
         double best = 0;
-        for (double length : LENGTHS) {
+        for (double length : StandardSizes.SCREW_LENGTHS_MM) {
             boolean ends = length - grip + Math.max(spread, half) + SHORT_OF_MM
                     <= place.depth(s).lower();
             boolean holds = length - grip - Math.max(spread, half) >= wanted;

@@ -6,6 +6,7 @@ import static beltwright.check.Term.plus;
 import beltwright.kit.Role;
 import beltwright.part.DrivePulley;
 import beltwright.part.ShaftForm;
+import beltwright.part.StandardSizes;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
@@ -183,20 +184,25 @@ final class SetScrewChecks {
             var pulley = s.drive().drivePulley();
             var hub = pulley.hubDiameterMm();
             var bore = pulley.boreDiameterMm();
+            if (!hub.known() || !bore.known()) {
+                return hub.known() ? bore : hub;
+            }
+            double low = (hub.lower() - bore.upper()) / 2;
+            double high = (hub.upper() - bore.lower()) / 2;
             return new Dimension(
-                    pulley.id() + ".wall of the hub",
-                    "half of hub less bore",
-                    (hub.nominal() - bore.nominal()) / 2,
-                    (hub.lower() - bore.upper()) / 2,
-                    (hub.upper() - bore.lower()) / 2,
+                    pulley.id() + ".wall of the hub, half of hub less bore",
+                    Numbers.plain(low) + ".." + Numbers.plain(high),
+                    (low + high) / 2,
+                    low,
+                    high,
                     hub.provenance());
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
             double wall = shaft(s).nominal();
-            double best = ScrewChecks.LENGTHS[0];
-            for (double length : ScrewChecks.LENGTHS) {
+            double best = StandardSizes.SCREW_LENGTHS_MM.getFirst();
+            for (double length : StandardSizes.SCREW_LENGTHS_MM) {
                 if (length <= wall + 0.5) {
                     best = length;
                 }

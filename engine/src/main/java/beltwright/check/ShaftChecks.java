@@ -159,7 +159,7 @@ final class ShaftChecks {
 
     /// The shaft fills most of the pulley's bore.
     static final class Reach extends Check {
-        private static final double SHARE = 0.8;
+        static final double SHARE = 0.8;
 
         Reach() {
             super(
@@ -174,7 +174,7 @@ final class ShaftChecks {
             placed();
         }
 
-        private static Range length(Subject s) {
+        static Range length(Subject s) {
             return s.at().drivePulleyFarMm().minus(s.at().drivePulleyNearMm());
         }
 
@@ -182,10 +182,15 @@ final class ShaftChecks {
             return Math.min(reach, length);
         }
 
-        private static Range reach(Subject s) {
-            return Range.of(s.drive().motor().shaftLengthMm())
-                    .minus(s.drive().mount().plateThicknessMm())
-                    .minus(s.drive().placement().pulleyStandoffMm());
+        static List<Term> reachTerms(Subject s) {
+            return List.of(
+                    plus("l_shaft", s.drive().motor().shaftLengthMm()),
+                    minus("t", s.drive().mount().plateThicknessMm()),
+                    minus("s_pulley", s.drive().placement().pulleyStandoffMm()));
+        }
+
+        static Range reach(Subject s) {
+            return Term.sum(reachTerms(s));
         }
 
         private static Range filled(Subject s) {
@@ -202,14 +207,7 @@ final class ShaftChecks {
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
-            w.chain(
-                    "l_reach",
-                    "mm",
-                    "shaft beyond the near end of the pulley",
-                    List.of(
-                            plus("l_shaft", s.drive().motor().shaftLengthMm()),
-                            minus("t", s.drive().mount().plateThicknessMm()),
-                            minus("s_pulley", s.drive().placement().pulleyStandoffMm())));
+            w.chain("l_reach", "mm", "shaft beyond the near end of the pulley", reachTerms(s));
             double length = w.given(
                     "l_pulley",
                     "length of the drive pulley, hub and rim",
@@ -300,7 +298,10 @@ final class ShaftChecks {
         }
     }
 
-    /// Both rims lie in one plane, within a quarter of a degree over the centre distance.
+    /// Both rims lie in one plane, within a quarter of a degree over the centre distance. At nominal they must as
+    /// drawn;
+    /// what the limits of all parts add is taken up when the pulley is aligned, as far as it can slide on its
+    shaft.
     static final class BeltPlane extends Check {
         private static final double ALLOWED_DEG = 0.25;
 
@@ -316,7 +317,9 @@ final class ShaftChecks {
                     Role.BELT,
                     Role.INNER_BEARING,
                     Role.INNER_RING,
-                    Role.WHEEL);
+                    Role.WHEEL,
+                    Role.MOTOR,
+                    Role.MOUNT);
             placed();
         }
 
@@ -324,15 +327,37 @@ final class ShaftChecks {
             return Math.tan(Math.toRadians(ALLOWED_DEG)) * centreDistance;
         }
 
+        private static final double FROM_PLATE_MM = 0.5;
+
         private static Range offset(Subject s) {
             return s.at().driveRimMiddleMm().minus(s.at().wheelRimMiddleMm());
         }
 
+        private static double inward(Subject s) {
+            return s.drive().placement().pulleyStandoffMm().nominal() - FROM_PLATE_MM;
+        }
+
+        private static double outward(Subject s) {
+            return Reach.reach(s).nominal() - Reach.SHARE * Reach.length(s).nominal();
+        }
+
+        static double travel(double inward, double outward) {
+            return Math.max(0, Math.min(inward, outward));
+        }
+
+        static double left(double nominal, double highest, double travel) {
+            return Math.max(nominal, highest - travel);
+        }
+
+        private static Range left(Subject s) {
+            var offset = offset(s).absolute();
+            double travel = travel(inward(s), outward(s));
+            return new Range(offset.low(), offset.nominal(), left(offset.nominal(), offset.high(), travel));
+        }
+
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(
-                    offset(s).absolute(),
-                    Range.exact(allowed(s.at().centreDistanceMm().nominal())));
+            out.set(left(s), Range.exact(allowed(s.at().centreDistanceMm().nominal())));
         }
 
         @Override
@@ -357,6 +382,36 @@ final class ShaftChecks {
                     List.of(
                             plus("y_drive", "middle of the drive pulley's rim", s.at().driveRimMiddleMm()),
                             minus("y_wheel", "middle of the wheel pulley's rim", s.at().wheelRimMiddleMm())));
+            w.given("s_pulley", s.drive().placement().pulleyStandoffMm());
+            w.given("s_least", "least gap from the plate", FROM_PLATE_MM, "mm", HABIT);
+            w.line("a_in", "s_pulley − s_least", inward(s), "mm", "the pulley can slide inward");
+            w.chain("l_reach", "mm", "shaft beyond the near end of the pulley", Reach.reachTerms(s));
+            w.given(
+                    "l_pulley",
+                    "length of the drive pulley, hub and rim",
+                    Reach.length(s).nominal(),
+                    "mm",
+                    "layout");
+            w.given("share", "share of it that the shaft must fill", Reach.SHARE, "", HABIT);
+            w.line("a_out", "l_reach − share·l_pulley", outward(s), "mm", "the pulley can slide outward");
+            w.line(
+                    "travel",
+                    "max(0, min(a_in, a_out))",
+                    travel(inward(s), outward(s)),
+                    "mm",
+                    "either way, when it is aligned");
+            w.given(
+                    "o_most_limits",
+                    "offset at the limits of all parts",
+                    offset.absolute().high(),
+                    "mm",
+                    "worst case");
+            w.line(
+                    "o_left",
+                    "max(abs(o_belt), o_most_limits − travel)",
+                    left(s).high(),
+                    "mm",
+                    "left after aligning, at worst");
             w.given("C", "centre distance", s.at().centreDistanceMm(), "layout");
             w.given("δ", "allowed in all", ALLOWED_DEG, "°", source());
             double allowed = w.line(
@@ -365,13 +420,16 @@ final class ShaftChecks {
                     allowed(s.at().centreDistanceMm().nominal()),
                     "mm",
                     "allowed offset");
-            out.set(offset.absolute(), Range.exact(allowed));
+            out.set(left(s), Range.exact(allowed));
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return "offset " + r.demandText() + " mm, up to " + Numbers.fixed(r.demandWorst, 1)
-                    + " at the limits of all parts; " + r.capacityText() + " allowed";
+            return "offset " + Numbers.fixed(r.demand, 2) + " mm as drawn, up to "
+                    + Numbers.fixed(offset(s).absolute().high(), 1)
+                    + " at the limits of all parts; the pulley slides "
+                    + Numbers.fixed(travel(inward(s), outward(s)), 1)
+                    + " either way to be aligned; " + r.capacityText() + " allowed";
         }
 
         @Override

@@ -282,7 +282,7 @@ public final class DossierJson {
     }
 
     /// JSON has no word for a number that is not known or not finite: it is `null`, and the finding's `needs` say why.
-    private static void number(ObjectNode json, String name, @Nullable Double value) {
+    static void number(ObjectNode json, String name, @Nullable Double value) {
         json.set(name, value == null || !Double.isFinite(value) ? NODES.nullNode() : NODES.numberNode(value));
     }
 

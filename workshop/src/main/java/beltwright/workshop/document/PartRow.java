@@ -70,7 +70,7 @@ public final class PartRow {
                     cell == null ? "" : cell.strip(),
                     cells.getOrDefault(path + OWN_SOURCE, "").strip());
         }
-        if (cell == null) {
+        if (cell == null || (cell.isBlank() && form.when() != When.ALWAYS)) {
             return Optional.empty();
         }
         return Optional.of(new Node.Text(form.type() == String.class ? cell : cell.strip(), line));

@@ -43,6 +43,7 @@ class CodecTest {
               resistanceOhm: 0.05
               resistanceIs: line to line
               noLoadCurrentA: 1
+              wireExit: side
             """;
 
     @Test
@@ -130,7 +131,11 @@ class CodecTest {
     @Test
     void writesTheCommonestSourceOnceAndTypedTextToTheLetter() {
         var written = Codec.write(Codec.readOne("motor", MOTOR));
-        assertThat(written).isEqualTo(MOTOR.replace("  threadMaterial", "  threadDepthMm: unknown\n  threadMaterial"));
+        var plugs = List.of("wireDiameterMm", "wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
+        assertThat(written)
+                .isEqualTo(MOTOR.replace("  threadMaterial", "  threadDepthMm: unknown\n  threadMaterial")
+                                .replace("  wireExit", "  polePairs: unknown\n  wireExit")
+                        + plugs.stream().map(p -> "  " + p + ": unknown\n").collect(Collectors.joining()));
     }
 
     @ParameterizedTest

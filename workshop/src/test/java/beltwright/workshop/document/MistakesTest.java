@@ -73,7 +73,7 @@ class MistakesTest {
         assertThat(mistakes)
                 .extracting(Mistake::field)
                 .containsExactly("motor-50.boltHoles", "motor-50.thread", "document", "motor-51.kind");
-        assertThat(mistakes.getLast().line()).isEqualTo(30);
+        assertThat(mistakes.getLast().line()).isEqualTo(31);
     }
 
     @ParameterizedTest

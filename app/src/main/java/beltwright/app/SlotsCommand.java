@@ -1,0 +1,91 @@
+package beltwright.app;
+
+import beltwright.pairs.SlotCover;
+import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Mount;
+import beltwright.part.Part;
+import beltwright.part.WheelPulley;
+import beltwright.press.json.PairJson;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Refusal;
+import beltwright.workshop.Shelf;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Parameters;
+
+@CommandLine.Command(
+        name = "slots",
+        description = {
+            "Which belts fall in the slot of one mount, over every two pulleys of the shelf, with take-up left.",
+            "A belt in brackets is not on the shelf."
+        },
+        footer = {"", "Examples:", "  ./beltwright slots mount-hill", "  ./beltwright slots mount-hill --json"})
+final class SlotsCommand extends WorkshopCommand {
+    @Parameters(paramLabel = "MOUNT", description = "the mount's id")
+    String mount = "";
+
+    SlotsCommand(Desk desk) {
+        super(desk);
+    }
+
+    @Override
+    public Integer call() {
+        var cover = cover(readWorkshop().shelf(), mount);
+        if (json) {
+            say(PairJson.of(cover));
+        } else {
+            say(told(cover));
+        }
+        return Exit.NOTHING_FAILS;
+    }
+
+    /// {@return the slot of this mount over every pulley and belt of a shelf}
+    public static SlotCover cover(Shelf shelf, String id) {
+        if (!(shelf.part(id) instanceof Mount mount)) {
+            throw new Refusal(
+                    "mount",
+                    "'" + id + "' is a " + shelf.part(id).kind(),
+                    String.join(
+                            ", ", all(shelf, Mount.class).stream().map(Part::id).toList()),
+                    "name a mount");
+        }
+        return SlotCover.of(
+                mount,
+                all(shelf, DrivePulley.class),
+                all(shelf, WheelPulley.class),
+                all(shelf, Belt.class),
+                shelf.reference());
+    }
+
+    private static <P extends Part> List<P> all(Shelf shelf, Class<P> kind) {
+        return shelf.parts().values().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .toList();
+    }
+
+    private List<String> told(SlotCover cover) {
+        var lines = new ArrayList<String>();
+        lines.add(cover.mount().name() + " (" + cover.mount().id() + "): slot from "
+                + Numbers.fixed(cover.slot().low(), 1) + " to "
+                + Numbers.fixed(cover.slot().high(), 1)
+                + " mm between axle and motor");
+        for (var line : cover.lines()) {
+            lines.add("");
+            lines.add(line.drive().id() + " and " + line.wheel().id());
+            for (var mark : line.marks()) {
+                var name = mark.onShelf() ? String.join(", ", mark.belts()) : "(" + mark.teeth() + " teeth)";
+                var c = mark.centreDistanceMm();
+                lines.add("  " + Mark.of(mark.verdict()) + " " + Typesetting.padded(name, 22)
+                        + Typesetting.right(Numbers.within(c.nominal(), c.low(), c.high()), 7) + " mm  "
+                        + mark.decides().check() + " " + mark.decides().slackText());
+            }
+            if (line.marks().isEmpty()) {
+                lines.add("  no belt length comes near this slot");
+            }
+        }
+        return lines;
+    }
+}

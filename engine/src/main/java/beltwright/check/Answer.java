@@ -1,0 +1,58 @@
+package beltwright.check;
+
+import beltwright.quantity.Numbers;
+import org.jspecify.annotations.Nullable;
+
+/// One check answered in short: what is left over what is needed, with its limits, and no working.
+///
+/// @param key `check.subject`
+/// @param slack capacity less demand at nominal, in `unit`; NaN where it cannot be told
+/// @param slackWorst at the worst limits
+/// @param slackBest at the best limits
+/// @param marginWorst worst capacity over worst demand minus one; null where there is no margin
+public record Answer(
+        String key,
+        String check,
+        Verdict verdict,
+        String unit,
+        double slack,
+        double slackWorst,
+        double slackBest,
+        @Nullable Double marginWorst) {
+
+    static Answer of(Check check, Subject subject, Reading r) {
+        return new Answer(
+                check.key(subject),
+                check.name(),
+                check.verdict(subject, r),
+                check.unit(),
+                r.capacity - r.demand,
+                r.capacityWorst - r.demandWorst,
+                r.capacityBest - r.demandBest,
+                Ladder.margin(check, r.capacityWorst, r.demandWorst));
+    }
+
+    /// {@return what is left with its limits, `0.3 ± 0.4 mm`; empty for a yes-or-no question}
+    public String slackText() {
+        if (unit.isEmpty()) {
+            return "";
+        }
+        if (Double.isNaN(slack)) {
+            return "unknown";
+        }
+        double below = slack - slackWorst;
+        double above = slackBest - slack;
+        if (unit.equals("teeth") || unit.equals("pins") || unit.equals("pieces")) {
+            return Numbers.fixed(slack, 0) + " " + unit;
+        }
+        var nominal = Numbers.within(slack, slackWorst, slackBest);
+        if (!(below > 0 || above > 0)) {
+            return nominal + " " + unit;
+        }
+        if (Math.abs(below - above) <= 0.1 * Math.max(below, above)) {
+            return nominal + " ± " + Numbers.significant(Math.max(below, above), 2) + " " + unit;
+        }
+        return nominal + " (" + Numbers.within(slackWorst, slackWorst, slackBest) + " to "
+                + Numbers.within(slackBest, slackWorst, slackBest) + ") " + unit;
+    }
+}

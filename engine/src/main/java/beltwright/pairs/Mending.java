@@ -1,0 +1,395 @@
+package beltwright.pairs;
+
+import beltwright.check.Answer;
+import beltwright.check.Checks;
+import beltwright.check.Ladder;
+import beltwright.check.Verdict;
+import beltwright.kit.Kit;
+import beltwright.kit.KitDraft;
+import beltwright.kit.Placement;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.kit.Side;
+import beltwright.layout.LayoutSolver;
+import beltwright.part.Belt;
+import beltwright.part.Part;
+import beltwright.part.Reference;
+import beltwright.part.Riser;
+import beltwright.part.Screw;
+import beltwright.part.Sleeve;
+import beltwright.part.StandardSizes;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/// Searches the smallest change that mends one finding of a kit: the motor or the mount set otherwise, another screw,
+/// spacer, riser or belt of a standard size, another part from the shelf.
+///
+/// A change counts when the finding no longer fails, no other answer gets worse, and nothing new fails. Sizes are an
+/// order, not a price: setting something otherwise (below 1), a screw or spacer (1 to 2), a belt or riser (2 to 3),
+/// then parts by what hangs on them. On both sides of a kit that has the same part twice, both are changed.
+public final class Mending {
+    private static final double[] STEPS_MM = {0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10};
+    private static final double[] STEPS_DEG = {2, 5, 10, 15, 20, 30};
+    private static final double[] SLEEVE_STEPS_MM = {0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5};
+    private static final int TEETH = 12;
+
+    private final Kit kit;
+    private final Map<String, Part> shelf;
+    private final Reference reference;
+    private final Map<String, Answer> before = new HashMap<>();
+
+    private Mending(Kit kit, Map<String, ? extends Part> shelf, Reference reference) {
+        this.kit = kit;
+        this.shelf = new TreeMap<>(shelf);
+        this.reference = reference;
+        answers(kit).forEach(a -> before.put(a.key(), a));
+    }
+
+    /// {@return a search over this shelf for one kit}
+    public static Mending of(Kit kit, Map<String, ? extends Part> shelf, Reference reference) {
+        return new Mending(kit, shelf, reference);
+    }
+
+    /// {@return the smallest change that mends this finding: to `holds` if any does, else to `marginal`; none where
+    /// nothing on this shelf and no standard size does}
+    ///
+    /// @param key the finding's key
+    public Optional<Mend> smallest(String key) {
+        var all = all(key);
+        return all.stream()
+                .filter(m -> m.becomes() == Verdict.HOLDS)
+                .findFirst()
+                .or(() -> all.stream().findFirst());
+    }
+
+    /// {@return every single change that mends this finding, smallest first}
+    public List<Mend> all(String key) {
+        var was = before.get(key);
+        if (was == null) {
+            throw new Refusal(
+                    "finding",
+                    "kit " + kit.id() + " has no finding '" + key + "'",
+                    String.join(", ", new TreeMap<>(before).keySet()),
+                    "name one of these");
+        }
+        var check = Checks.ALL.stream()
+                .filter(c -> c.slug().equals(key.substring(0, key.lastIndexOf('.'))))
+                .findFirst()
+                .orElseThrow();
+        var mends = new ArrayList<Mend>();
+        for (var change : changes(check.reads(), check.readsPlacement())) {
+            tried(change, was).ifPresent(mends::add);
+        }
+        mends.sort(Comparator.comparingDouble(Mend::size).thenComparing(Mend::says));
+        return mends;
+    }
+
+    /// A change to be tried.
+    private record Change(
+            String says,
+            boolean onShelf,
+            Map<SeatName, Part> parts,
+            Map<Side, Placement> placements,
+            Map<String, String> fields,
+            double size) {}
+
+    private Optional<Mend> tried(Change change, Answer was) {
+        List<Answer> after;
+        try {
+            after = answers(changed(change));
+        } catch (Refusal r) {
+            return Optional.empty();
+        }
+        Verdict becomes = null;
+        for (var answer : after) {
+            var old = before.get(answer.key());
+            if (answer.key().equals(was.key())) {
+                becomes = answer.verdict();
+            } else if (old == null
+                    ? answer.verdict() == Verdict.FAILS
+                    : answer.verdict().compareTo(old.verdict()) < 0) {
+                return Optional.empty();
+            }
+        }
+        if (becomes == null || becomes.compareTo(Verdict.MARGINAL) < 0 || becomes.compareTo(was.verdict()) <= 0) {
+            return Optional.empty();
+        }
+        var seats = new TreeMap<SeatName, String>();
+        if (change.onShelf()) {
+            change.parts().forEach((seat, part) -> seats.put(seat, part.id()));
+        }
+        return Optional.of(new Mend(change.says(), change.onShelf(), seats, change.fields(), becomes, change.size()));
+    }
+
+    private static List<Answer> answers(Kit kit) {
+        return Ladder.answers(kit, LayoutSolver.solve(kit), check -> true);
+    }
+
+    private Kit changed(Change change) {
+        var d = kit.draft();
+        var seats = new TreeMap<>(d.seats());
+        var made = new HashMap<String, Part>();
+        change.parts().forEach((seat, part) -> {
+            var filling = seats.get(seat);
+            int count = filling == null ? 1 : filling.count();
+            seats.put(seat, new KitDraft.Filling(part.id(), count, filling != null && filling.fromRider()));
+            made.put(part.id(), part);
+        });
+        var placements = new TreeMap<>(d.placements());
+        placements.putAll(change.placements());
+        Function<String, Part> find = id -> {
+            var part = made.getOrDefault(id, kit.parts().get(id));
+            if (part == null) {
+                throw new Refusal("part", "'" + id + "' is not there", "", "");
+            }
+            return part;
+        };
+        return Kit.resolve(
+                new KitDraft(d.id(), d.name(), d.invented(), d.note(), seats, d.joints(), placements, d.task()),
+                find,
+                reference);
+    }
+
+    private List<Change> changes(List<Role> reads, boolean placed) {
+        var changes = new ArrayList<Change>();
+        if (placed || reads.contains(Role.BELT)) {
+            moves(changes);
+        }
+        var roles = new ArrayList<>(reads);
+        for (var role : Role.values()) {
+            boolean sits = kit.seats().keySet().stream().anyMatch(s -> s.role() == role);
+            if (role.optional() && sits && !roles.contains(role)) {
+                roles.add(role);
+            }
+        }
+        for (var role : roles) {
+            seatsAlike(role).forEach((part, seats) -> {
+                standard(part, seats, changes);
+                fromShelf(role, part, seats, changes);
+            });
+        }
+        return changes;
+    }
+
+    /// {@return the seats of a role by the part that fills them: both sides change together where they are alike}
+    private Map<Part, List<SeatName>> seatsAlike(Role role) {
+        var alike = new HashMap<Part, List<SeatName>>();
+        for (var seat : kit.seats().values()) {
+            if (seat.name().role() == role) {
+                alike.computeIfAbsent(seat.part(), p -> new ArrayList<>()).add(seat.name());
+            }
+        }
+        return alike;
+    }
+
+    private static Map<SeatName, Part> all(List<SeatName> seats, Part part) {
+        var filled = new TreeMap<SeatName, Part>();
+        seats.forEach(s -> filled.put(s, part));
+        return filled;
+    }
+
+    private void standard(Part part, List<SeatName> seats, List<Change> changes) {
+        var where = words(seats);
+        switch (part) {
+            case Screw screw ->
+                StandardSizes.SCREW_LENGTHS_MM.forEach(length -> bought(
+                        StandardSizes.screw(screw, length),
+                        "screws " + screw.thread() + " × " + Numbers.plain(length) + " as " + where,
+                        seats,
+                        1 + steps(length, screw.lengthMm().nominal(), 100),
+                        changes));
+            case Sleeve sleeve -> {
+                for (double step : SLEEVE_STEPS_MM) {
+                    for (double length : new double[] {
+                        sleeve.lengthMm().nominal() + step, sleeve.lengthMm().nominal() - step
+                    }) {
+                        if (length > 0.2) {
+                            double rounded = Math.round(length * 100) / 100.0;
+                            bought(
+                                    StandardSizes.sleeve(sleeve, rounded),
+                                    "a sleeve " + Numbers.plain(rounded) + " mm long as " + where,
+                                    seats,
+                                    1.2 + steps(length, sleeve.lengthMm().nominal(), 100),
+                                    changes);
+                        }
+                    }
+                }
+            }
+            case Riser riser ->
+                StandardSizes.RISERS_MM.forEach(thickness -> bought(
+                        StandardSizes.riser(riser, thickness),
+                        "a riser of " + Numbers.plain(thickness) + " mm",
+                        seats,
+                        2 + steps(thickness, riser.thicknessMm().nominal(), 100),
+                        changes));
+            case Belt belt -> {
+                for (int away = 1; away <= TEETH; away++) {
+                    for (int teeth : new int[] {belt.teeth() + away, belt.teeth() - away}) {
+                        bought(
+                                StandardSizes.belt(belt.profile(), teeth, belt.widthMm()),
+                                "a belt of " + teeth + " teeth ("
+                                        + Numbers.plain(teeth * belt.profile().pitchMm()) + " mm) as " + where,
+                                seats,
+                                2.2 + away / 100.0,
+                                changes);
+                    }
+                }
+            }
+            default -> {}
+        }
+    }
+
+    private static double steps(double a, double b, double per) {
+        return Math.abs(a - b) / per;
+    }
+
+    private static void bought(Part part, String says, List<SeatName> seats, double size, List<Change> changes) {
+        changes.add(new Change(says + " (not on the shelf)", false, all(seats, part), Map.of(), Map.of(), size + 0.05));
+    }
+
+    private void fromShelf(Role role, Part instead, List<SeatName> seats, List<Change> changes) {
+        for (var part : shelf.values()) {
+            if (role.type().isInstance(part) && !part.id().equals(instead.id())) {
+                changes.add(new Change(
+                        part.name() + " (" + part.id() + ") as " + words(seats),
+                        true,
+                        all(seats, part),
+                        Map.of(),
+                        Map.of(),
+                        weight(part) + distance(part, instead)));
+            }
+        }
+    }
+
+    /// What hangs on a part, as a whole number: see the class.
+    private static double weight(Part part) {
+        return switch (part.kind()) {
+            case "screw", "washer", "nut", "sleeve" -> 1;
+            case "belt", "riser" -> 2;
+            case "cover", "idler", "consumable" -> 3;
+            case "drive pulley" -> 4;
+            case "wheel pulley", "bearing" -> 5;
+            case "wheel" -> 6;
+            case "mount", "controller", "battery pack" -> 7;
+            case "motor" -> 8;
+            default -> 9;
+        };
+    }
+
+    private static double distance(Part a, Part b) {
+        if (a instanceof Belt x && b instanceof Belt y) {
+            return 0.2 + Math.abs(x.teeth() - y.teeth()) / 100.0;
+        }
+        if (a instanceof Screw x && b instanceof Screw y) {
+            return x.thread() == y.thread() && x.head() == y.head()
+                    ? steps(x.lengthMm().nominal(), y.lengthMm().nominal(), 100)
+                    : 0.9;
+        }
+        return 0.5;
+    }
+
+    private static String words(List<SeatName> seats) {
+        return seats.size() == 2 && seats.getFirst().side() != seats.getLast().side()
+                ? seats.getFirst().role() + " on both sides"
+                : String.join(" and ", seats.stream().map(SeatName::toString).toList());
+    }
+
+    /// The mount further in or out, the pulley nearer or further, the motor higher or lower; alike on both sides.
+    private void moves(List<Change> changes) {
+        for (double step : STEPS_MM) {
+            for (double by : new double[] {step, -step}) {
+                move(
+                        "plateInsetMm",
+                        "the mount " + mm(step) + (by > 0 ? " further in" : " further out"),
+                        by,
+                        step / 20,
+                        changes);
+                move(
+                        "pulleyStandoffMm",
+                        "the drive pulley " + mm(step) + (by > 0 ? " further from the plate" : " nearer the plate"),
+                        by,
+                        step / 25,
+                        changes);
+                move("idlerAsideMm", "the idler " + mm(step) + (by > 0 ? " up" : " down"), by, step / 25, changes);
+                move(
+                        "idlerAlongMm",
+                        "the idler " + mm(step) + (by > 0 ? " towards the motor" : " towards the axle"),
+                        by,
+                        step / 25,
+                        changes);
+            }
+        }
+        for (double step : STEPS_DEG) {
+            for (double by : new double[] {step, -step}) {
+                move(
+                        "aboveAxleDeg",
+                        "the motor " + Numbers.plain(step) + "° " + (by > 0 ? "higher" : "lower"),
+                        by,
+                        0.2 + step / 50,
+                        changes);
+            }
+        }
+    }
+
+    private static String mm(double value) {
+        return Numbers.plain(value) + " mm";
+    }
+
+    private void move(String field, String says, double by, double size, List<Change> changes) {
+        var moved = new TreeMap<Side, Placement>();
+        var fields = new TreeMap<String, String>();
+        kit.draft().placements().forEach((side, place) -> {
+            var from = of(place, field);
+            if (from.known() && from.nominal() + by >= least(field)) {
+                var to = shifted(from, by);
+                moved.put(side, with(place, field, to));
+                fields.put("placements." + side + "." + field, to.text());
+            }
+        });
+        if (!moved.isEmpty()) {
+            changes.add(new Change(says, true, Map.of(), moved, fields, size));
+        }
+    }
+
+    private static double least(String field) {
+        return field.equals("plateInsetMm") || field.equals("pulleyStandoffMm") ? 0 : -150;
+    }
+
+    private static Dimension of(Placement p, String field) {
+        return switch (field) {
+            case "plateInsetMm" -> p.plateInsetMm();
+            case "pulleyStandoffMm" -> p.pulleyStandoffMm();
+            case "idlerAsideMm" -> p.idlerAsideMm();
+            case "idlerAlongMm" -> p.idlerAlongMm();
+            default -> p.aboveAxleDeg();
+        };
+    }
+
+    private static Placement with(Placement p, String field, Dimension to) {
+        return new Placement(
+                p.motor(),
+                field.equals("aboveAxleDeg") ? to : p.aboveAxleDeg(),
+                field.equals("plateInsetMm") ? to : p.plateInsetMm(),
+                field.equals("pulleyStandoffMm") ? to : p.pulleyStandoffMm(),
+                field.equals("idlerAlongMm") ? to : p.idlerAlongMm(),
+                field.equals("idlerAsideMm") ? to : p.idlerAsideMm());
+    }
+
+    private static Dimension shifted(Dimension d, double by) {
+        double nominal = Math.round((d.nominal() + by) * 1000) / 1000.0;
+        double below = d.nominal() - d.lower();
+        double above = d.upper() - d.nominal();
+        var text = Numbers.plain(nominal).replace('−', '-')
+                + (d.toleranced() ? " +" + Numbers.significant(above, 6) + "/-" + Numbers.significant(below, 6) : "");
+        return new Dimension(d.of(), text, nominal, nominal - below, nominal + above, d.provenance());
+    }
+}

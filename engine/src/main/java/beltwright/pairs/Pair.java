@@ -1,0 +1,32 @@
+package beltwright.pairs;
+
+import beltwright.check.Answer;
+import beltwright.check.Verdict;
+import org.jspecify.annotations.Nullable;
+
+/// A row held against a column: the verdict, and the one answer that decides it.
+///
+/// @param verdict null where the two never meet: no check reads both
+/// @param decides the weakest answer; null where there is none
+/// @param asked how many checks read both
+/// @param failing how many of them fail
+/// @param centreDistanceMm where a belt closes over two pulleys, the centre distance it sets; else NaN
+/// @param refused why the two make no kit at all, else empty
+public record Pair(
+        String row,
+        String column,
+        @Nullable Verdict verdict,
+        @Nullable Answer decides,
+        int asked,
+        int failing,
+        double centreDistanceMm,
+        String refused) {
+
+    static Pair strangers(Thing row, Thing column) {
+        return new Pair(row.id(), column.id(), null, null, 0, 0, Double.NaN, "");
+    }
+
+    static Pair refused(Thing row, Thing column, String why) {
+        return new Pair(row.id(), column.id(), Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, why);
+    }
+}

@@ -1,0 +1,122 @@
+package beltwright.pairs;
+
+import beltwright.check.Answer;
+import beltwright.check.Ladder;
+import beltwright.check.Verdict;
+import beltwright.kit.Kit;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.kit.Side;
+import beltwright.layout.LayoutSolver;
+import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Mount;
+import beltwright.part.Part;
+import beltwright.part.Reference;
+import beltwright.part.StandardSizes;
+import beltwright.part.WheelPulley;
+import beltwright.quantity.Range;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/// Which belts fall in the slot of one mount, for every two pulleys: centre distances over the slot, every number of
+/// teeth that comes near it, those on the shelf told apart.
+///
+/// @param slot from the shortest to the longest centre distance that the slots allow (mm)
+public record SlotCover(Mount mount, Range slot, List<Line> lines) {
+    /// The checks that say whether a belt falls in a slot.
+    private static final Set<String> TELLING = Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile");
+
+    private static final double BESIDE_MM = 6;
+
+    public SlotCover {
+        lines = List.copyOf(lines);
+    }
+
+    /// Two pulleys and the belts that come near the slot, shortest first.
+    public record Line(DrivePulley drive, WheelPulley wheel, List<Mark> marks) {
+        public Line {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /// One number of belt teeth over two pulleys.
+    ///
+    /// @param belts the ids of the belts on the shelf that have so many teeth; empty where there is none
+    /// @param decides what decides whether it falls in the slot
+    public record Mark(int teeth, List<String> belts, Range centreDistanceMm, Verdict verdict, Answer decides) {
+        public boolean onShelf() {
+            return !belts.isEmpty();
+        }
+    }
+
+    /// {@return the slot of this mount over these pulleys and belts}
+    ///
+    /// A belt that is not on the shelf is taken with the usual tolerance of its length.
+    public static SlotCover of(
+            Mount mount, List<DrivePulley> drives, List<WheelPulley> wheels, List<Belt> belts, Reference reference) {
+        var lines = new ArrayList<Line>();
+        for (var drive : drives) {
+            for (var wheel : wheels) {
+                if (drive.rim().profile() == wheel.rim().profile()) {
+                    lines.add(new Line(drive, wheel, marks(mount, drive, wheel, belts, reference)));
+                }
+            }
+        }
+        return new SlotCover(
+                mount,
+                new Range(
+                        mount.slotMinMm().nominal(),
+                        (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2,
+                        mount.slotMaxMm().nominal()),
+                lines);
+    }
+
+    private static List<Mark> marks(
+            Mount mount, DrivePulley drive, WheelPulley wheel, List<Belt> belts, Reference reference) {
+        var marks = new ArrayList<Mark>();
+        double pitch = drive.rim().profile().pitchMm();
+        int fewest = (int) Math.ceil((drive.rim().teeth() + wheel.rim().teeth()) / 2.0);
+        int most = (int)
+                Math.floor((2 * (mount.slotMaxMm().nominal() + 2 * BESIDE_MM) + Math.PI * reach(drive, wheel)) / pitch);
+        for (int teeth = fewest; teeth <= most; teeth++) {
+            int count = teeth;
+            var stocked = belts.stream()
+                    .filter(b ->
+                            b.teeth() == count && b.profile() == drive.rim().profile())
+                    .toList();
+            var one = stocked.isEmpty()
+                    ? StandardSizes.belt(
+                            drive.rim().profile(), teeth, drive.rim().faceWidthMm())
+                    : stocked.getFirst();
+            var kit = Kit.partly(seats(mount, drive, wheel, one), reference);
+            var layout = LayoutSolver.solve(kit);
+            var centre = layout.drives().getFirst().centreDistanceMm();
+            if (centre.known()
+                    && centre.nominal() > mount.slotMinMm().nominal() - BESIDE_MM
+                    && centre.nominal() < mount.slotMaxMm().nominal() + BESIDE_MM) {
+                var decides = Ladder.answers(kit, layout, check -> TELLING.contains(check.slug())).stream()
+                        .min(Ladder.WEAKEST)
+                        .orElseThrow();
+                marks.add(new Mark(teeth, stocked.stream().map(Part::id).toList(), centre, decides.verdict(), decides));
+            }
+        }
+        return marks;
+    }
+
+    private static double reach(DrivePulley drive, WheelPulley wheel) {
+        return Math.max(drive.rim().pitchDiameterMm(), wheel.rim().pitchDiameterMm());
+    }
+
+    private static Map<SeatName, Part> seats(Mount mount, DrivePulley drive, WheelPulley wheel, Belt belt) {
+        var seats = new TreeMap<SeatName, Part>();
+        seats.put(new SeatName(Side.LEFT, Role.MOUNT), mount);
+        seats.put(new SeatName(Side.LEFT, Role.DRIVE_PULLEY), drive);
+        seats.put(new SeatName(Side.LEFT, Role.WHEEL_PULLEY), wheel);
+        seats.put(new SeatName(Side.LEFT, Role.BELT), belt);
+        return seats;
+    }
+}

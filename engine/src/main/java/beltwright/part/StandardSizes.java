@@ -1,0 +1,80 @@
+package beltwright.part;
+
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Provenance;
+import beltwright.quantity.Source;
+import java.util.List;
+
+/// Parts that nobody has on the shelf but anyone can buy or turn: the next screw length, belt, spacer or riser.
+///
+/// - Screw lengths: ISO 888 series, from memory. Belt lengths: [StockLengths]; their tolerance: [BeltTolerance].
+/// - Sleeves and risers in the steps that are sold: common practice, no source.
+public final class StandardSizes {
+    /// Lengths of screws in this range (mm).
+    public static final List<Double> SCREW_LENGTHS_MM = List.of(
+            4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 22.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 55.0,
+            60.0, 65.0, 70.0);
+
+    /// Thicknesses of risers (mm).
+    public static final List<Double> RISERS_MM = List.of(3.0, 6.0, 9.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0);
+
+    private static final Provenance STANDARD = new Provenance(Source.STANDARD, "standard size, not on the shelf");
+
+    private StandardSizes() {}
+
+    public static Screw screw(Screw like, double lengthMm) {
+        var id = like.thread() + "×" + Numbers.plain(lengthMm);
+        return new Screw(
+                label(id, like.head() + " screw " + id),
+                like.thread(),
+                like.head(),
+                within(id + ".lengthMm", lengthMm, half(like.lengthMm())),
+                like.strength());
+    }
+
+    public static Belt belt(BeltProfile profile, int teeth, Dimension widthMm) {
+        double length = teeth * profile.pitchMm();
+        var id = "belt of " + teeth + " teeth";
+        return new Belt(
+                label(id, id + ", " + Numbers.plain(length) + " mm"),
+                profile,
+                teeth,
+                widthMm,
+                within(id + ".lengthDeviationMm", 0, BeltTolerance.lengthMm(Math.min(length, 1500))),
+                Dimension.unknown(id + ".massGPerM", STANDARD));
+    }
+
+    public static Sleeve sleeve(Sleeve like, double lengthMm) {
+        var id = "sleeve of " + Numbers.plain(lengthMm) + " mm";
+        return new Sleeve(
+                label(id, id),
+                like.boreMm(),
+                like.outsideMm(),
+                within(id + ".lengthMm", lengthMm, half(like.lengthMm())));
+    }
+
+    public static Riser riser(Riser like, double thicknessMm) {
+        var id = "riser of " + Numbers.plain(thicknessMm) + " mm";
+        return new Riser(
+                label(id, id),
+                within(id + ".thicknessMm", thicknessMm, half(like.thicknessMm())),
+                like.wedgeDeg(),
+                like.holesLengthMm(),
+                like.holesWidthMm(),
+                like.holeMm());
+    }
+
+    private static double half(Dimension d) {
+        return d.known() ? d.upper() - d.nominal() : 0;
+    }
+
+    private static Dimension within(String of, double nominal, double half) {
+        var text = Numbers.plain(nominal) + (half > 0 ? " ±" + Numbers.plain(half) : "");
+        return new Dimension(of, text, nominal, nominal - half, nominal + half, STANDARD);
+    }
+
+    private static Label label(String id, String name) {
+        return new Label(id, name, "", Dimension.unknown(id + ".massKg", STANDARD), "");
+    }
+}

@@ -1,0 +1,127 @@
+package beltwright.press.json;
+
+import beltwright.check.Answer;
+import beltwright.pairs.Mend;
+import beltwright.pairs.Pair;
+import beltwright.pairs.SlotCover;
+import beltwright.pairs.Thing;
+import beltwright.pairs.Things;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.Iterator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/// Pairs, slots and mends for scripts. A matrix is written as it is worked out, one pair a line, so that a reader can
+/// follow while it runs.
+public final class PairJson {
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private PairJson() {}
+
+    /// Writes a whole document: rows, columns, then every pair in row order.
+    public static void write(Writer out, Things rows, Things columns, Stream<Pair> pairs) throws IOException {
+        out.write("{\n  \"schema\": 1,\n  \"rows\": ");
+        out.write(things(rows).toString());
+        out.write(",\n  \"columns\": ");
+        out.write(things(columns).toString());
+        out.write(",\n  \"pairs\": [");
+        String before = "\n    ";
+        for (Iterator<Pair> each = pairs.iterator(); each.hasNext(); ) {
+            out.write(before);
+            out.write(of(each.next()).toString());
+            before = ",\n    ";
+        }
+        out.write("\n  ]\n}\n");
+        out.flush();
+    }
+
+    private static ObjectNode things(Things things) {
+        var json = MAPPER.createObjectNode();
+        json.put("of", things.words());
+        var all = json.putArray("all");
+        for (Thing thing : things.all()) {
+            all.addObject().put("id", thing.id()).put("name", thing.name());
+        }
+        return json;
+    }
+
+    /// {@return one pair; its verdict is null where the two never meet}
+    public static ObjectNode of(Pair pair) {
+        var json = MAPPER.createObjectNode();
+        json.put("row", pair.row());
+        json.put("column", pair.column());
+        json.put("verdict", pair.verdict() == null ? null : pair.verdict().toString());
+        var decides = pair.decides();
+        if (decides != null) {
+            json.set("decides", of(decides));
+        }
+        json.put("asked", pair.asked());
+        json.put("failing", pair.failing());
+        DossierJson.number(json, "centreDistanceMm", pair.centreDistanceMm());
+        if (!pair.refused().isEmpty()) {
+            json.put("refused", pair.refused());
+        }
+        return json;
+    }
+
+    private static ObjectNode of(Answer answer) {
+        var json = MAPPER.createObjectNode();
+        json.put("key", answer.key());
+        json.put("check", answer.check());
+        json.put("verdict", answer.verdict().toString());
+        json.put("unit", answer.unit());
+        DossierJson.number(json, "slack", answer.slack());
+        DossierJson.number(json, "slackWorst", answer.slackWorst());
+        DossierJson.number(json, "slackBest", answer.slackBest());
+        DossierJson.number(json, "marginWorst", answer.marginWorst());
+        json.put("text", answer.slackText());
+        return json;
+    }
+
+    public static ObjectNode of(SlotCover cover) {
+        var json = MAPPER.createObjectNode();
+        json.put("schema", 1);
+        json.put("mount", cover.mount().id());
+        DossierJson.number(json, "slotMinMm", cover.slot().low());
+        DossierJson.number(json, "slotMaxMm", cover.slot().high());
+        var lines = json.putArray("lines");
+        for (var line : cover.lines()) {
+            var one = lines.addObject();
+            one.put("drivePulley", line.drive().id());
+            one.put("wheelPulley", line.wheel().id());
+            var marks = one.putArray("marks");
+            for (var mark : line.marks()) {
+                var m = marks.addObject();
+                m.put("teeth", mark.teeth());
+                mark.belts().forEach(m.putArray("belts")::add);
+                DossierJson.number(
+                        m, "centreDistanceMm", mark.centreDistanceMm().nominal());
+                DossierJson.number(
+                        m, "centreDistanceMinMm", mark.centreDistanceMm().low());
+                DossierJson.number(
+                        m, "centreDistanceMaxMm", mark.centreDistanceMm().high());
+                m.put("verdict", mark.verdict().toString());
+                m.set("decides", of(mark.decides()));
+            }
+        }
+        return json;
+    }
+
+    /// {@return the smallest change that mends a finding, or what says that there is none}
+    public static ObjectNode of(String key, Optional<Mend> mend) {
+        var json = MAPPER.createObjectNode();
+        json.put("key", key);
+        json.put("found", mend.isPresent());
+        mend.ifPresent(m -> {
+            json.put("change", m.says());
+            json.put("onShelf", m.onShelf());
+            json.put("becomes", m.becomes().toString());
+            var set = json.putArray("set");
+            m.fields().forEach(f -> set.add(f[0] + "=" + f[1]));
+        });
+        return json;
+    }
+}
