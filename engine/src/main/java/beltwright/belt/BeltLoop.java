@@ -95,10 +95,29 @@ public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
             if (before < 0 && excess >= 0) {
                 return root(lengthMm, at, c);
             }
+            if (Double.isNaN(before) && excess >= 0) {
+                double touching = firstTouching(c - STEP_MM, c);
+                return lengthMm(touching) <= lengthMm ? root(lengthMm, touching, c) : Double.NaN;
+            }
             before = excess;
             at = c;
         }
         return Double.NaN;
+    }
+
+    /// {@return the shortest centre distance between these at which the idler touches the belt (mm)}
+    private double firstTouching(double without, double with) {
+        double low = without;
+        double high = with;
+        while (high - low > ROOT_MM) {
+            double middle = (low + high) / 2;
+            if (Double.isNaN(lengthMm(middle))) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
     }
 
     private double root(double lengthMm, double low, double high) {

@@ -81,7 +81,11 @@ final class AxleChecks {
 
         @Override
         Dimension shaft(Subject s) {
-            return s.kit().hanger().axleDiameterMm();
+            var hanger = s.kit().hanger();
+            return Dimension.exact(
+                    hanger.id() + ".axleThread",
+                    hanger.axleThread().majorMm(),
+                    hanger.axleDiameterMm().provenance());
         }
     }
 

@@ -218,7 +218,9 @@ final class BearingChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            return "the thread begins " + r.capacityText() + " mm beyond the middle of the ring";
+            return r.capacity() < 0
+                    ? "the thread begins inside the ring, " + Numbers.fixed(-r.capacity(), 1) + " mm before its middle"
+                    : "the thread begins " + r.capacityText() + " mm beyond the middle of the ring";
         }
 
         @Override

@@ -162,7 +162,7 @@ final class BeltChecks {
 
         @Override
         public Verdict verdict(Subject s, Reading r) {
-            return s.at().closed() || !s.drive().belt().lengthDeviationMm().known() ? r.verdict() : Verdict.FAILS;
+            return s.at().closed() || !Closure.known(s.drive()) ? r.verdict() : Verdict.FAILS;
         }
 
         @Override
@@ -171,7 +171,9 @@ final class BeltChecks {
                     ? r.capacityText() + " mm left at a centre distance of "
                             + Numbers.fixed(s.at().centreDistanceMm().nominal(), 2) + " mm; " + r.demandText()
                             + " wanted"
-                    : "the belt is too short to go around both pulleys";
+                    : s.drive().idler().blank()
+                            ? "the belt is too short to go around both pulleys"
+                            : "in no position of the motor is the belt taut and on its idler";
         }
 
         @Override

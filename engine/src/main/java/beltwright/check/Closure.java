@@ -13,6 +13,18 @@ final class Closure {
 
     private Closure() {}
 
+    /// {@return whether every number is known that the centre distance rests on}
+    static boolean known(Drive drive) {
+        var idler = drive.idler();
+        var place = drive.placement();
+        return drive.belt().lengthDeviationMm().known()
+                && (idler.blank()
+                        || (place.idlerAlongMm().known()
+                                && place.idlerAsideMm().known()
+                                && (idler.runs() == Idler.Runs.INSIDE
+                                        || idler.diameterMm().known())));
+    }
+
     static void pitchDiameters(Drive drive, Working w) {
         var rim = drive.drivePulley().rim();
         var driven = drive.wheelPulley().rim();

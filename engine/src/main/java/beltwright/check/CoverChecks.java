@@ -9,6 +9,7 @@ import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
 import beltwright.part.Screw;
 import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.List;
 
@@ -37,6 +38,25 @@ final class CoverChecks {
                         "largest diameter of the drive pulley, flange or belt",
                         Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
                 .half();
+    }
+
+    /// {@return how far the motor stands from the middle of the cover, which stays on the plate while the motor slides:
+    ///     its middle is taken at the middle of the slot (mm)}
+    private static Range beside(Subject s) {
+        return s.at().centreDistanceMm().minus(middle(s)).absolute();
+    }
+
+    /// {@return the axle to the middle of the cover, which is the middle of the slot (mm)}
+    private static Range middle(Subject s) {
+        var mount = s.drive().mount();
+        return Range.of(mount.slotMinMm()).plus(mount.slotMaxMm()).times(0.5);
+    }
+
+    private static void beside(Subject s, Working w) {
+        Closure.centreDistance(s.drive(), s.at(), w);
+        w.given("C_near", s.drive().mount().slotMinMm());
+        w.given("C_slot", s.drive().mount().slotMaxMm());
+        w.given("e_cover", "motor off the middle of the cover, abs(C − (C_near + C_slot)/2)", beside(s), "layout");
     }
 
     /// Every screw hole has a thread in the mount.
@@ -106,7 +126,7 @@ final class CoverChecks {
         }
 
         @Override
-        public String remedy(Subject s, Reading r) {
+        String otherCircle(Subject s) {
             return "a cover with its holes on a "
                     + mm(s.drive().mount().coverCircleMm().nominal()) + " circle";
         }
@@ -115,12 +135,30 @@ final class CoverChecks {
     /// The belt whips and carries grit: it needs air to the wall.
     static final class Belt extends ChainGap {
         Belt() {
-            super("cover-belt", "Belt clear of the cover's wall", Scope.DRIVE, 2, HABIT, Role.COVER, Role.DRIVE_PULLEY);
+            super(
+                    "cover-belt",
+                    "Belt clear of the cover's wall",
+                    Scope.DRIVE,
+                    2,
+                    HABIT,
+                    Role.COVER,
+                    Role.DRIVE_PULLEY,
+                    Role.MOUNT,
+                    Role.BELT,
+                    Role.WHEEL_PULLEY);
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            beside(s, w);
         }
 
         @Override
         List<Term> terms(Subject s) {
-            return List.of(plus("r_cover", s.drive().cover().radiusMm()), running(s));
+            return List.of(
+                    plus("r_cover", s.drive().cover().radiusMm()),
+                    running(s),
+                    minus("e_cover", "motor off the middle of the cover", beside(s)));
         }
 
         @Override
@@ -212,15 +250,12 @@ final class CoverChecks {
                     Role.WHEEL,
                     Role.INNER_BEARING,
                     Role.INNER_RING,
-                    Role.BELT,
-                    Role.DRIVE_PULLEY,
-                    Role.WHEEL_PULLEY);
+                    Role.MOUNT);
             placed();
         }
 
         @Override
         void before(Subject s, Working w) {
-            Closure.centreDistance(s.drive(), s.at(), w);
             Stack.tread(s, w);
         }
 
@@ -239,7 +274,7 @@ final class CoverChecks {
         @Override
         List<Term> across(Subject s) {
             return List.of(
-                    plus("C", "centre distance", s.at().centreDistanceMm()),
+                    plus("C_middle", "axle to the middle of the slot", middle(s)),
                     minus("l_reach", s.drive().cover().reachMm()),
                     minus("D_wheel", s.end().wheel().diameterMm()).half());
         }
@@ -253,8 +288,9 @@ final class CoverChecks {
         @Override
         public List<DrawnDimension> places(Subject s) {
             double c = s.at().centreDistanceMm().nominal();
+            double middle = middle(s).nominal();
             double wheel = s.end().wheel().diameterMm().nominal() / 2;
-            double reach = c - s.drive().cover().reachMm().nominal();
+            double reach = middle - s.drive().cover().reachMm().nominal();
             double x = s.at().motorXMm() / c;
             double z = s.at().motorZMm() / c;
             return List.of(new DrawnDimension(
@@ -282,19 +318,13 @@ final class CoverChecks {
                     HABIT,
                     Role.COVER,
                     Role.WHEEL_PULLEY,
-                    Role.DRIVE_PULLEY,
-                    Role.BELT);
-        }
-
-        @Override
-        void before(Subject s, Working w) {
-            Closure.centreDistance(s.drive(), s.at(), w);
+                    Role.MOUNT);
         }
 
         @Override
         List<Term> terms(Subject s) {
             return List.of(
-                    plus("C", "centre distance", s.at().centreDistanceMm()),
+                    plus("C_middle", "axle to the middle of the slot", middle(s)),
                     minus("l_reach", s.drive().cover().reachMm()),
                     minus(
                                     "D_reach",
@@ -336,7 +366,9 @@ final class CoverChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            return "the opening is " + r.capacityText() + " mm wider than the gap between belt and wall; "
+            return "the opening is " + Numbers.fixed(Math.abs(r.capacity()), 1) + " mm "
+                    + (r.capacity() < 0 ? "narrower" : "wider")
+                    + " than the gap between belt and wall; "
                     + r.demandText() + " wanted";
         }
 
@@ -357,23 +389,26 @@ final class CoverChecks {
                     "worn wheel, " + HABIT,
                     Role.COVER,
                     Role.WHEEL,
-                    Role.DRIVE_PULLEY,
-                    Role.WHEEL_PULLEY,
-                    Role.BELT);
+                    Role.MOUNT);
             placed();
         }
 
         @Override
         void before(Subject s, Working w) {
-            Closure.centreDistance(s.drive(), s.at(), w);
-            Ground.motorPosition(s, w);
+            w.given("β", s.drive().placement().aboveAxleDeg());
+            w.given("C_middle", "axle to the middle of the slot", middle(s), "layout");
+            w.given("z_cover", "middle of the cover above the axle, C_middle·sin(β)", above(s), "layout");
+        }
+
+        private static Range above(Subject s) {
+            return Ground.above(middle(s), s.drive().placement().aboveAxleDeg());
         }
 
         @Override
         List<Term> terms(Subject s) {
             return List.of(
                     plus("D_worn", s.end().wheel().wornDiameterMm()).half(),
-                    plus("z_m", "motor axis above the axle", Ground.above(s)),
+                    plus("z_cover", "middle of the cover above the axle", above(s)),
                     minus("r_cover", s.drive().cover().radiusMm()),
                     minus("t_wall", s.drive().cover().wallMm()));
         }

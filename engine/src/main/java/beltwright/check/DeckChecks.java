@@ -8,6 +8,7 @@ import beltwright.layout.Steering;
 import beltwright.part.Hanger;
 import beltwright.part.StandardSizes;
 import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,6 +116,14 @@ final class DeckChecks {
         w.line("σ", "atan(tan(λ)·sin(θ_full·π/180))", steering.steerRad(lean), "rad", "steering angle, for the reader");
     }
 
+    /// The distance is not vertical, so a riser needs more than what is missing; how much more, trying tells.
+    private static String raise(Subject s, Reading r) {
+        var missing = Numbers.fixed(r.demand() - r.capacityWorst(), 0);
+        return s.filled(Role.RISER)
+                ? "a riser more than " + missing + " mm thicker"
+                : "a riser of more than " + missing + " mm";
+    }
+
     /// Baseplate holes against the holes of deck or riser.
     static final class Holes extends Check {
         private final Role role;
@@ -154,9 +163,9 @@ final class DeckChecks {
             var across =
                     Range.of(width(s)).minus(s.kit().hanger().baseWidthMm()).absolute();
             return new Range(
-                    Math.max(along.low(), across.low()) / 2,
-                    Math.max(along.nominal(), across.nominal()) / 2,
-                    Math.max(along.high(), across.high()) / 2);
+                    Math.hypot(along.low(), across.low()) / 2,
+                    Math.hypot(along.nominal(), across.nominal()) / 2,
+                    Math.hypot(along.high(), across.high()) / 2);
         }
 
         private Range play(Subject s) {
@@ -183,7 +192,7 @@ final class DeckChecks {
             var thread = s.kit().deckScrew().thread();
             w.given("d_screw", "thread " + thread, thread.majorMm(), "mm", "ISO 261");
             var mismatch = mismatch(s);
-            w.line("m", "max(abs(l2 − l1), abs(b2 − b1))/2", mismatch.nominal(), "mm", "each hole off its mate");
+            w.line("m", "√((l2 − l1)^2 + (b2 − b1)^2)/2", mismatch.nominal(), "mm", "each hole off its mate");
             var play = play(s);
             w.line("play", "(d_hole − d_screw)/2", play.nominal(), "mm", "each screw in its hole");
             out.set(mismatch, play);
@@ -208,12 +217,17 @@ final class DeckChecks {
                     "deck-screw",
                     "Deck screw through its nut",
                     Scope.KIT,
-                    0.5,
+                    0,
                     "one thread past the nut, " + HABIT,
                     Role.DECK_SCREWS,
                     Role.DECK_NUTS,
                     Role.DECK,
                     Role.HANGER);
+        }
+
+        @Override
+        double wanted(Subject s) {
+            return s.kit().deckScrew().thread().pitchMm();
         }
 
         @Override
@@ -237,7 +251,7 @@ final class DeckChecks {
                     return "deck screws " + mm(length) + " long";
                 }
             }
-            return "a thinner riser";
+            return s.filled(Role.RISER) ? "a thinner riser" : "longer screws than are sold: a thinner deck";
         }
     }
 
@@ -307,8 +321,7 @@ final class DeckChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a riser " + mm(r.demand() - r.capacityWorst())
-                    + " thicker, a smaller wheel, harder bushings, or wheel wells";
+            return DeckChecks.raise(s, r) + ", a smaller wheel, harder bushings, or wheel wells";
         }
     }
 
@@ -385,7 +398,20 @@ final class DeckChecks {
                 w.line("r", "max(d_can/2, r_plate)", radius(s, At.NOMINAL), "mm", "whichever stands higher");
             }
             w.given("y_end", "far end of the motor from the hanger's end face", s.at().motorEndMm(), "layout");
-            w.given("y_plate", "plate from the hanger's end face", s.at().plateOuterMm(), "layout");
+            w.given("B", s.kit().hanger().widthMm());
+            if (wires) {
+                w.given(
+                        "y_plate",
+                        "inner face of the plate from the hanger's end face",
+                        s.at().plateInnerMm(),
+                        "layout");
+            } else {
+                w.given(
+                        "y_plate",
+                        "outer face of the plate from the hanger's end face",
+                        s.at().plateOuterMm(),
+                        "layout");
+            }
             var gap = gap(s);
             w.given(
                     "g",
@@ -399,7 +425,7 @@ final class DeckChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a riser " + mm(r.demand() - r.capacityWorst()) + " thicker, a lower mount angle, or "
+            return DeckChecks.raise(s, r) + ", a lower mount angle, or "
                     + (wires ? "the wires led out below the motor" : "a smaller motor");
         }
     }

@@ -86,6 +86,6 @@ abstract class Fit extends Check {
             return "the limits are " + Numbers.significant(-spare, 2) + " mm wider than the fit allows: tighten "
                     + hole(s).of() + " or " + shaft(s).of();
         }
-        return "move " + hole(s).of() + " by " + (by > 0 ? "+" : "") + Numbers.significant(by, 2) + " mm";
+        return hole(s).of() + " " + Numbers.significant(Math.abs(by), 2) + " mm " + (by > 0 ? "larger" : "smaller");
     }
 }

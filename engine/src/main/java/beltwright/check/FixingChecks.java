@@ -1,5 +1,8 @@
 package beltwright.check;
 
+import static beltwright.check.Term.minus;
+import static beltwright.check.Term.plus;
+
 import beltwright.kit.Role;
 import beltwright.part.Hanger;
 import beltwright.part.Mount;
@@ -22,6 +25,8 @@ final class FixingChecks {
                 new ClampDepth(),
                 new FlangeCount(),
                 new FlangeCircle(),
+                new FlangeSeat(),
+                new FlangeHeads(),
                 new Clocking(),
                 new OnePiece());
     }
@@ -168,7 +173,8 @@ final class FixingChecks {
         public String remedy(Subject s, Reading r) {
             return s.kit().hanger().flangeHoles() == 0
                     ? "a hanger with threads in its end face, or a mount that clamps"
-                    : "a mount with " + s.kit().hanger().flangeHoles() + " flange holes";
+                    : "a mount whose flange holes divide " + s.kit().hanger().flangeHoles()
+                            + ": as many, or a half or third of them";
         }
     }
 
@@ -199,9 +205,109 @@ final class FixingChecks {
         }
 
         @Override
-        public String remedy(Subject s, Reading r) {
+        String otherCircle(Subject s) {
             return "a flange with its holes on a "
                     + mm(s.kit().hanger().flangeCircleMm().nominal()) + " circle";
+        }
+    }
+
+    private static boolean flanged(Subject s) {
+        return s.drive().mount().fixing() == Mount.Fixing.FLANGE;
+    }
+
+    /// The plate of a flanged mount stands where the hanger's flange is, nowhere else.
+    static final class FlangeSeat extends Check {
+        private static final double ALLOWED = 0.2;
+
+        FlangeSeat() {
+            super(
+                    "flange-seat",
+                    "Plate on the hanger's flange",
+                    "mm",
+                    Scope.DRIVE,
+                    "typed place of the plate against the face of the flange; allowed: " + HABIT,
+                    Role.MOUNT,
+                    Role.HANGER);
+            placed();
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return flanged(s);
+        }
+
+        private static List<Term> terms(Subject s) {
+            return List.of(
+                    plus("i", s.drive().placement().plateInsetMm()),
+                    plus("t", s.drive().mount().plateThicknessMm()),
+                    minus("i_flange", s.kit().hanger().flangeInsetMm()));
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            double off = Math.abs(Term.sum(terms(s)).nominal());
+            out.set(Range.exact(off), Range.exact(ALLOWED));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            var off = w.chain("o_flange", "mm", "inner face of the plate off the flange", terms(s));
+            double size = w.line(
+                    "m", "abs(o_flange)", Math.abs(off.nominal()), "mm", "at nominal; the screws close the rest");
+            out.set(Range.exact(size), Range.exact(w.given("m_most", "allowed", ALLOWED, "mm", HABIT)));
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return "the plate stands " + r.demandText() + " mm off the flange; " + r.capacityText() + " allowed";
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double inset = s.kit().hanger().flangeInsetMm().nominal()
+                    - s.drive().mount().plateThicknessMm().nominal();
+            return "a plate inset of " + mm(inset);
+        }
+    }
+
+    /// The heads of the flange screws stand under the turning wheel pulley.
+    static final class FlangeHeads extends ChainGap {
+        FlangeHeads() {
+            super(
+                    "flange-heads",
+                    "Flange screw heads clear of the wheel pulley",
+                    Scope.DRIVE,
+                    1,
+                    "along the axle only, " + HABIT,
+                    Role.FLANGE_SCREWS,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL,
+                    Role.INNER_BEARING,
+                    Role.INNER_RING);
+            placed();
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            Stack.wheelPulley(s, w);
+        }
+
+        @Override
+        List<Term> terms(Subject s) {
+            var screw = s.drive().flangeScrew();
+            return List.of(
+                    plus("y_rim", "near side of the wheel pulley from the hanger's end face", s.at().wheelRimNearMm()),
+                    plus("i", s.drive().placement().plateInsetMm()),
+                    minus(
+                            "k_head",
+                            "height of the screw head, " + screw.head().standard(),
+                            Range.exact(screw.head().heightMm(screw.thread()))));
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            return "countersunk or lower heads, or a thicker inner speed ring: " + mm(r.demand() - r.capacityWorst())
+                    + " more room";
         }
     }
 
@@ -257,7 +363,7 @@ final class FixingChecks {
 
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(Range.exact(off(s).nominal()), Range.exact(ALLOWED_DEG));
+            out.set(off(s), Range.exact(ALLOWED_DEG));
         }
 
         @Override
@@ -272,19 +378,22 @@ final class FixingChecks {
                         "",
                         "count");
             }
-            w.given("π_h", "from one position to the next", pitchDeg(s), "°", "geometry");
+            w.given("β_h", "from one position to the next", pitchDeg(s), "°", "geometry");
             double nearest = Math.round((s.drive().placement().aboveAxleDeg().nominal()
                             - s.drive().mount().firstPositionDeg().nominal())
                     / pitchDeg(s));
             w.given("k", "the nearest position", nearest, "", "rounded");
-            double off = w.line("o", "abs(β − β_1 − k·π_h)", off(s).nominal(), "°", "off the nearest position");
-            out.set(Range.exact(off), Range.exact(w.given("o_most", "allowed", ALLOWED_DEG, "°", HABIT)));
+            w.line("o", "abs(β − β_1 − k·β_h)", off(s).nominal(), "°", "off the nearest position");
+            out.set(off(s), Range.exact(w.given("o_most", "allowed", ALLOWED_DEG, "°", HABIT)));
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return r.demandText() + "° off the nearest position, " + Numbers.significant(pitchDeg(s), 4)
-                    + "° from one to the next; " + r.capacityText() + "° allowed";
+            return r.demandText() + "° off the "
+                    + (clockedByHoles(s)
+                            ? "nearest position, " + Numbers.significant(pitchDeg(s), 4) + "° from one to the next"
+                            : "only position")
+                    + "; " + r.capacityText() + "° allowed";
         }
 
         @Override

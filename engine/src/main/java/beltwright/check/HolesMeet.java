@@ -61,6 +61,16 @@ abstract class HolesMeet extends Check {
         out.set(mismatch, play);
     }
 
+    /// {@return what to change where the circles do not agree}
+    abstract String otherCircle(Subject s);
+
+    @Override
+    public final String remedy(Subject s, Reading r) {
+        return r.demand() < r.demandWorst && r.demand() == 0
+                ? "holes " + mm(2 * (r.demandWorst - r.capacityWorst)) + " wider, or circles measured more closely"
+                : otherCircle(s);
+    }
+
     @Override
     public String says(Subject s, Reading r) {
         return "holes " + r.demandText() + " mm off; the screws allow " + r.capacityText();

@@ -56,7 +56,7 @@ final class IdlerChecks {
         }
     }
 
-    /// Enough of the belt lies on the idler, driving and braking.
+    /// Enough of the belt lies on the idler, at rest and at nominal.
     static final class Touches extends Check {
         private static final double WANTED_DEG = 10;
 
@@ -96,16 +96,7 @@ final class IdlerChecks {
 
         @Override
         public Verdict verdict(Subject s, Reading r) {
-            return idlerKnown(s) && !s.at().closed() ? Verdict.FAILS : r.verdict();
-        }
-
-        private static boolean idlerKnown(Subject s) {
-            var place = s.drive().placement();
-            return place.idlerAlongMm().known()
-                    && place.idlerAsideMm().known()
-                    && s.drive().belt().lengthDeviationMm().known()
-                    && (s.drive().idler().runs() == Idler.Runs.INSIDE
-                            || s.drive().idler().diameterMm().known());
+            return Closure.known(s.drive()) && !s.at().closed() ? Verdict.FAILS : r.verdict();
         }
 
         @Override
@@ -279,7 +270,10 @@ final class IdlerChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "an idler at least " + mm(r.demand()) + " in pitch diameter";
+            double more = r.demand() - r.capacityWorst();
+            return s.drive().idler().runs() == Idler.Runs.BACK
+                    ? "a roller at least " + mm(s.drive().idler().diameterMm().nominal() + more) + " in diameter"
+                    : "an idler of at least " + LEAST_TEETH + " teeth";
         }
     }
 }

@@ -378,7 +378,7 @@ final class LugChecks {
         }
 
         @Override
-        public String remedy(Subject s, Reading r) {
+        String otherCircle(Subject s) {
             return "a wheel pulley with its threads on a "
                     + mm(s.end().wheel().screwCircleMm().nominal()) + " circle";
         }

@@ -53,7 +53,7 @@ final class MountChecks {
         }
 
         @Override
-        public String remedy(Subject s, Reading r) {
+        String otherCircle(Subject s) {
             return "a mount for a " + mm(s.drive().motor().boltCircleMm().nominal())
                     + " circle; do not file slots wider";
         }
@@ -138,13 +138,17 @@ final class MountChecks {
                     Role.MOUNT);
         }
 
-        private static Range slotAside(Subject s) {
+        static Range slotAside(Subject s) {
             double aside = Math.sin(Math.PI / s.drive().mount().slots()) / 2;
             return Range.of(s.drive().mount().boltCircleMm()).times(aside);
         }
 
         @Override
         void before(Subject s, Working w) {
+            slotAside(s, w);
+        }
+
+        static void slotAside(Subject s, Working w) {
             var mount = s.drive().mount();
             w.given("k2", mount.boltCircleMm());
             w.given("n_slots", mount.id() + ".slots", mount.slots(), "", "count");
@@ -225,16 +229,21 @@ final class MountChecks {
                     "washer-opening",
                     "Washer clear of the plate's opening",
                     Scope.DRIVE,
-                    0,
-                    "bears on whole plate, " + HABIT,
+                    -1,
+                    "a millimetre of its edge may hang over the opening, which runs along with the slots, " + HABIT,
                     Role.MOTOR_WASHERS,
                     Role.MOUNT);
         }
 
         @Override
+        void before(Subject s, Working w) {
+            SlotWeb.slotAside(s, w);
+        }
+
+        @Override
         List<Term> terms(Subject s) {
             return List.of(
-                    plus("k2", s.drive().mount().boltCircleMm()).half(),
+                    plus("s_slot", "slot beside the centre line", SlotWeb.slotAside(s)),
                     minus("D_washer", s.drive().motorWasher().outsideMm()).half(),
                     minus("d_opening", s.drive().mount().openingMm()).half());
         }

@@ -149,12 +149,16 @@ final class ScrewChecks {
                 Term.sum(place.engaged(s)).high() - Term.sum(place.engaged(s)).nominal();
         double best = 0;
         for (double length : StandardSizes.SCREW_LENGTHS_MM) {
-            boolean ends = length - grip + Math.max(spread, half) + SHORT_OF_MM
-                    <= place.depth(s).lower();
+            boolean ends = place == Place.IDLER
+                    || length - grip + Math.max(spread, half) + SHORT_OF_MM
+                            <= place.depth(s).lower();
             boolean holds = length - grip - Math.max(spread, half) >= wanted;
-            if (ends && holds) {
+            if (ends && holds && !(place == Place.IDLER && best > 0)) { // through an open hole the shortest will do
                 best = length;
             }
+        }
+        if (place.depth(s).nominal() < wanted) {
+            return "a thread at least " + Numbers.fixed(wanted, 1) + " mm deep, or a smaller screw class";
         }
         return best == 0
                 ? "no standard length fits between thread and " + place.meets + ": change the thickness that is clamped"

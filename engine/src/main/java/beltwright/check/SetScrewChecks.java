@@ -190,7 +190,7 @@ final class SetScrewChecks {
             double low = (hub.lower() - bore.upper()) / 2;
             double high = (hub.upper() - bore.lower()) / 2;
             return new Dimension(
-                    pulley.id() + ".wall of the hub, half of hub less bore",
+                    pulley.id() + ".wallMm, half of hub less bore",
                     Numbers.plain(low) + ".." + Numbers.plain(high),
                     (low + high) / 2,
                     low,
@@ -200,12 +200,15 @@ final class SetScrewChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            double wall = shaft(s).nominal();
-            double best = StandardSizes.SCREW_LENGTHS_MM.getFirst();
+            var wall = shaft(s);
+            double best = 0;
             for (double length : StandardSizes.SCREW_LENGTHS_MM) {
-                if (length <= wall + 0.5) {
+                if (length - wall.lower() <= 0.5 && length - wall.upper() >= -2) {
                     best = length;
                 }
+            }
+            if (best == 0) {
+                return "a hub with a wall of 4 mm or more";
             }
             return "set screws " + Numbers.fixed(best, 0) + " long";
         }

@@ -43,7 +43,8 @@ final class ShaftChecks {
 
         /// {@return 2 where the form carries the torque, 1 where set screws alone do, 0 where it cannot go together}
         static double hold(ShaftForm shaft, ShaftForm bore, int setScrews) {
-            if (shaft == bore && shaft != ShaftForm.ROUND) {
+            boolean oneFlatOfTwo = shaft == ShaftForm.TWO_FLATS && bore == ShaftForm.FLAT;
+            if ((shaft == bore && shaft != ShaftForm.ROUND) || oneFlatOfTwo) {
                 return BY_FORM;
             }
             boolean goesOn = bore == ShaftForm.ROUND && shaft != ShaftForm.KEYED;
@@ -142,8 +143,9 @@ final class ShaftChecks {
         @Override
         public boolean applies(Subject s) {
             var form = s.drive().motor().shaftForm();
-            return form == s.drive().drivePulley().boreForm()
-                    && (form == ShaftForm.FLAT || form == ShaftForm.TWO_FLATS);
+            var bore = s.drive().drivePulley().boreForm();
+            return (form == ShaftForm.FLAT && bore == ShaftForm.FLAT)
+                    || (form == ShaftForm.TWO_FLATS && (bore == ShaftForm.TWO_FLATS || bore == ShaftForm.FLAT));
         }
 
         @Override
@@ -298,10 +300,9 @@ final class ShaftChecks {
         }
     }
 
-    /// Both rims lie in one plane, within a quarter of a degree over the centre distance. At nominal they must as
-    /// drawn;
-    /// what the limits of all parts add is taken up when the pulley is aligned, as far as it can slide on its
-    shaft.
+    /// Both rims lie in one plane, within a quarter of a degree over the centre distance: at nominal
+    /// as drawn. What the limits of all parts add is taken up when the pulley is aligned, as far as it
+    /// can slide on its shaft.
     static final class BeltPlane extends Check {
         private static final double ALLOWED_DEG = 0.25;
 
@@ -425,11 +426,9 @@ final class ShaftChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            return "offset " + Numbers.fixed(r.demand, 2) + " mm as drawn, up to "
-                    + Numbers.fixed(offset(s).absolute().high(), 1)
-                    + " at the limits of all parts; the pulley slides "
-                    + Numbers.fixed(travel(inward(s), outward(s)), 1)
-                    + " either way to be aligned; " + r.capacityText() + " allowed";
+            return "offset " + Numbers.fixed(r.demand, 1) + " mm as drawn, up to "
+                    + Numbers.fixed(offset(s).absolute().high(), 1) + " by the limits, of which aligning takes "
+                    + Numbers.fixed(travel(inward(s), outward(s)), 1) + "; " + r.capacityText() + " allowed";
         }
 
         @Override

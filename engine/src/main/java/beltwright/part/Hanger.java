@@ -39,11 +39,14 @@ public record Hanger(
         @Field(value = "how far the middle body reaches fore and aft of the axle line", min = 5, max = 120)
         Dimension bodyReachMm,
 
-        @Field(value = "threaded holes in the end face for a flanged mount, 0 without", max = 12)
+        @Field(value = "threaded holes in its flange for a mount, 0 without a flange", max = 12)
         int flangeHoles,
 
         @Field(value = "circle through those holes", min = 10, max = 100, when = "flangeHoles>0")
         Dimension flangeCircleMm,
+
+        @Field(value = "end face inward to the face of the flange", max = 150, when = "flangeHoles>0")
+        Dimension flangeInsetMm,
 
         @Field(value = "thread of those holes", when = "flangeHoles>0")
         Thread flangeThread,

@@ -13,6 +13,8 @@ import beltwright.quantity.Provenance;
 import beltwright.quantity.Refusal;
 import beltwright.quantity.Source;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
