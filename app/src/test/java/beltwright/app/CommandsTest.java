@@ -100,7 +100,7 @@ class CommandsTest {
                 .startsWith("market-hill-single  Market Hill, one motor  ⊠ 0 fails · ⬚ 0 cannot tell · ⬓ ");
         var kit = typed.run("kits", "--json").json().at("/kits/0");
         assertThat(kit.get("id").asText()).isEqualTo(Typed.KIT);
-        assertThat(kit.at("/verdicts/marginal").asInt()).isPositive();
+        assertThat(kit.at("/verdicts/holds").asInt()).isPositive();
         assertThat(typed.run("kits", "--no-estimates", "--json")
                         .json()
                         .at("/kits/0/verdicts/cannotTell")

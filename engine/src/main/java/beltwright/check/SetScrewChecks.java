@@ -9,6 +9,7 @@ import beltwright.part.ShaftForm;
 import beltwright.part.StandardSizes;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
+import beltwright.quantity.Provenance;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
@@ -190,12 +191,12 @@ final class SetScrewChecks {
             double low = (hub.lower() - bore.upper()) / 2;
             double high = (hub.upper() - bore.lower()) / 2;
             return new Dimension(
-                    pulley.id() + ".wallMm, half of hub less bore",
+                    pulley.id() + ".wallMm",
                     Numbers.plain(low) + ".." + Numbers.plain(high),
                     (low + high) / 2,
                     low,
                     high,
-                    hub.provenance());
+                    new Provenance(hub.provenance().source(), "half of hub less bore"));
         }
 
         @Override
