@@ -1,0 +1,25 @@
+package beltwright.press.caliper;
+
+import beltwright.part.Kinds;
+import beltwright.press.drawing.Drawing;
+import java.util.SequencedMap;
+
+/// Where to put the caliper: a schematic of one kind of part, not to its size, with a letter on every length and angle.
+public final class CaliperFigure {
+    private CaliperFigure() {}
+
+    /// {@return the figure of this kind; each dimension carries the path of its field as its tag}
+    public static Drawing of(Kinds kind) {
+        var figure = new Figure(kind);
+        switch (kind) {
+            case HANGER -> HangerFigure.draw(figure);
+            default -> figure.view();
+        }
+        return figure.drawing();
+    }
+
+    /// {@return the letter of each field that has a place on the figure, by its path, in the order of the record}
+    public static SequencedMap<String, String> letters(Kinds kind) {
+        return new Fields(kind).letters();
+    }
+}
