@@ -13,6 +13,14 @@ public final class CaliperFigure {
         var figure = new Figure(kind);
         switch (kind) {
             case HANGER -> HangerFigure.draw(figure);
+            case MOTOR -> MotorFigure.draw(figure);
+            case DRIVE_PULLEY -> PulleyFigures.drive(figure);
+            case WHEEL_PULLEY -> PulleyFigures.wheel(figure);
+            case BELT -> PulleyFigures.belt(figure);
+            case IDLER -> PulleyFigures.idler(figure);
+            case WHEEL -> WheelFigure.draw(figure);
+            case BATTERY_PACK -> ElectricFigures.pack(figure);
+            case CONTROLLER -> ElectricFigures.controller(figure);
             default -> figure.view();
         }
         return figure.drawing();

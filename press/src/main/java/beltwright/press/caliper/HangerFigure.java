@@ -85,7 +85,7 @@ final class HangerFigure {
         axleEnd(pane);
         pane.level("sectionDepthMm", p(-15, -12.5), p(15, -12.5), -24);
         pane.upright("sectionHeightMm", p(-15, -12.5), p(-15, 12.5), -24);
-        pane.along("flangeCircleMm", Point.polar(-11, -Math.PI / 4), Point.polar(11, -Math.PI / 4), 20);
+        pane.along("flangeCircleMm", Point.polar(-11, -Math.PI / 4), Point.polar(11, -Math.PI / 4), 25);
     }
 
     private static final Point AXLE = p(-15, -48);
@@ -97,7 +97,7 @@ final class HangerFigure {
         var foot = AXLE.minus(ACROSS.times(9.5));
         var apex = foot.minus(ALONG.times(30));
         deck(pane, -66, 44);
-        body(pane, foot, 12, 17, foot.plus(ALONG.times(40)));
+        body(pane, foot, 7, 17, foot.plus(ALONG.times(40)));
         pane.shape(Fill.PAPER, -40, 0, 34, 0, 34, -5, 14, -5, 8, -14, -14, -14, -36, -18, -45, -28, -54, -19, -40, -6);
         pane.disc(AXLE, 7, Fill.PAPER);
         for (double x : new double[] {-24, -20, 20, 24}) {
@@ -110,7 +110,7 @@ final class HangerFigure {
         pane.centre(up.x() - 5, up.y(), up.x() + 14, up.y());
         pane.centre(0, -8, 0, 12);
         line(pane, foot.plus(ALONG.times(58)), apex.minus(ALONG.times(4)));
-        pane.angle("steeringAxisDeg", apex, 36, 180, Math.toDegrees(ALONG.angle()), 2);
+        pane.angle("steeringAxisDeg", apex, 34, 180, Math.toDegrees(ALONG.angle()), 2);
         pane.along("rakeMm", foot, AXLE, -18);
         pane.level("axleFromBaseMm", p(0, 12), p(AXLE.x(), 12), 17);
         pane.upright("bushingTravelMm", AXLE.plus(p(14, 0)), up.plus(p(14, 0)), 10);
@@ -154,7 +154,7 @@ final class HangerFigure {
         pane.sketch().path(Contour.slot(upper, lower, 10), LineClass.OUTLINE, Fill.PAPER);
         pane.disc(lower.minus(ALONG.times(13)), 7, Fill.PAPER);
         for (var at : new Point[] {upper, lower}) {
-            line(pane, at.plus(ALONG.times(16)), at.minus(ALONG.times(at.equals(lower) ? 27 : 12)));
+            line(pane, at.plus(ALONG.times(16)), at.minus(ALONG.times(24)));
         }
         pane.along("linkMm", lower.minus(ALONG.times(24)), upper.minus(ALONG.times(24)), -6);
     }

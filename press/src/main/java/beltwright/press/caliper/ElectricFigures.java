@@ -1,0 +1,71 @@
+package beltwright.press.caliper;
+
+import static beltwright.press.caliper.Pane.p;
+
+import beltwright.press.drawing.Fill;
+
+/// Battery pack and controller: only their plugs are measured.
+final class ElectricFigures {
+    private ElectricFigures() {}
+
+    static void pack(Figure figure) {
+        var pane = figure.view().caption("plug of the pack, a round and a flat contact");
+        pane.rectangle(-62, -16, -26, 16, Fill.PAPER);
+        for (double x : new double[] {-53, -44, -35}) {
+            pane.edge(x, -16, x, 16);
+        }
+        contacts(pane);
+    }
+
+    static void controller(Figure figure) {
+        var pane = figure.view().caption("plug towards the pack");
+        box(pane);
+        contacts(pane);
+        socket(figure.view().caption("socket for a phase plug"));
+        sensor(figure.view().caption("sensor socket"), "sensorPitchMm");
+    }
+
+    private static void box(Pane pane) {
+        pane.rectangle(-62, -16, -26, 16, Fill.PAPER);
+        for (double y : new double[] {-10, -5, 0, 5, 10}) {
+            pane.edge(-58, y, -30, y);
+        }
+    }
+
+    /// Two wires to a plug, its contacts seen from their side and from the front.
+    private static void contacts(Pane pane) {
+        for (int side = -1; side <= 1; side += 2) {
+            pane.outline(-26, side * 6 + 1.5, -12, side * 6 + 1.5);
+            pane.outline(-26, side * 6 - 1.5, -12, side * 6 - 1.5);
+            pane.rectangle(2, side * 6 - 2.5, 14, side * 6 + 2.5, Fill.PAPER);
+        }
+        pane.rectangle(-12, -12, 2, 12, Fill.PAPER);
+        pane.upright("plugMm", p(14, 3.5), p(14, 8.5), 21);
+        pane.sketch().rectangle(34, -12, 46, 12, beltwright.press.drawing.LineClass.OUTLINE, Fill.PAPER);
+        pane.disc(p(40, 6), 5, Fill.PAPER);
+        pane.rectangle(37.5, -7.5, 42.5, -4.5, Fill.PAPER);
+        pane.edge(14, 8.5, 14, 8.5);
+    }
+
+    private static void socket(Pane pane) {
+        pane.turned(Fill.STEEL, 0, 5, 0, 8, 22, 8, 22, 5);
+        pane.rectangle(22, -4, 34, 4, Fill.PAPER);
+        pane.outline(22, -5, 22, 5);
+        pane.centre(-4, 0, 38, 0);
+        pane.upright("phasePlugMm", p(0, -5), p(0, 5), -8);
+    }
+
+    /// A flat connector from the front: a row of pins.
+    static void sensor(Pane pane, String pitch) {
+        pane.rectangle(-32, -8, 32, 8, Fill.PAPER);
+        pane.rectangle(-29, -5, 29, 5, Fill.PAPER);
+        for (int i = 0; i < 6; i++) {
+            double x = -25 + 10 * i;
+            pane.rectangle(x - 1.5, -1.5, x + 1.5, 1.5, Fill.INK);
+        }
+        for (int i = 0; i < 2; i++) {
+            pane.centre(5 + 10 * i, -5, 5 + 10 * i, 12);
+        }
+        pane.level(pitch, p(5, 12), p(15, 12), 17);
+    }
+}
