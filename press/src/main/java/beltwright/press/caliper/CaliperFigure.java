@@ -21,6 +21,7 @@ public final class CaliperFigure {
             case WHEEL -> WheelFigure.draw(figure);
             case BATTERY_PACK -> ElectricFigures.pack(figure);
             case CONTROLLER -> ElectricFigures.controller(figure);
+            case MOUNT -> MountFigure.draw(figure);
             default -> figure.view();
         }
         return figure.drawing();

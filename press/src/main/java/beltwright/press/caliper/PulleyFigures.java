@@ -96,7 +96,7 @@ final class PulleyFigures {
         pane.turned(
                 Fill.LIGHT_METAL, 0, 10, 0, 13, 16, 13, 16, 19, 0, 19, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35,
                 30, -35, 34, -38, 34, -38, 25, -14, 25, -14, 10);
-        rim(pane);
+        rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
             pane.centre(-3, side * 16, 19, side * 16);
         }
@@ -109,13 +109,14 @@ final class PulleyFigures {
         pane.upright("lugCircleMm", p(19, -16), p(19, 16), 26);
     }
 
-    private static void rim(Pane pane) {
+    /// @param end where the bore ends on the wheel's side
+    private static void rim(Pane pane, double end) {
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(-35, side * 27.5, -13, side * 27.5);
         }
         pane.outline(-38, -25, -38, 25);
         pane.outline(-14, -10, -14, 10);
-        pane.outline(0, -10, 0, 10);
+        pane.outline(end, -10, end, 10);
         pane.centre(-42, 0, 20, 0);
     }
 
@@ -146,7 +147,7 @@ final class PulleyFigures {
                 Fill.LIGHT_METAL, 0, 10, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35, 30, -35, 34, -38, 34, -38, 25,
                 -14, 25, -14, 10);
         pane.turned(Fill.PAPER, 0, 14.3, 0, 17.7, -10, 17.7, -10, 14.3);
-        rim(pane);
+        rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(0, side * 13.8, -10, side * 13.8);
             pane.edge(0, side * 18.2, -10, side * 18.2);
@@ -160,8 +161,7 @@ final class PulleyFigures {
         pane.turned(
                 Fill.LIGHT_METAL, 16, 10, 16, 18, 0, 18, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35, 30, -35, 34,
                 -38, 34, -38, 25, -14, 25, -14, 10);
-        rim(pane);
-        pane.outline(16, -10, 16, 10);
+        rim(pane, 16);
         pane.upright("spigotDiameterMm", p(16, -18), p(16, 18), 24);
         pane.level("spigotLengthMm", p(0, 23), p(16, 18), 42);
     }
