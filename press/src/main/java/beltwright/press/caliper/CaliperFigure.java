@@ -22,7 +22,15 @@ public final class CaliperFigure {
             case BATTERY_PACK -> ElectricFigures.pack(figure);
             case CONTROLLER -> ElectricFigures.controller(figure);
             case MOUNT -> MountFigure.draw(figure);
-            default -> figure.view();
+            case BEARING -> HardwareFigures.bearing(figure);
+            case SLEEVE -> HardwareFigures.sleeve(figure);
+            case SCREW -> HardwareFigures.screw(figure);
+            case NUT -> HardwareFigures.nut(figure);
+            case WASHER -> HardwareFigures.washer(figure);
+            case CONSUMABLE -> BoardFigures.consumable(figure);
+            case COVER -> BoardFigures.cover(figure);
+            case DECK -> BoardFigures.deck(figure);
+            case RISER -> BoardFigures.riser(figure);
         }
         return figure.drawing();
     }

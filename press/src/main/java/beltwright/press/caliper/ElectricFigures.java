@@ -41,10 +41,9 @@ final class ElectricFigures {
         }
         pane.rectangle(-12, -12, 2, 12, Fill.PAPER);
         pane.upright("plugMm", p(14, 3.5), p(14, 8.5), 21);
-        pane.sketch().rectangle(34, -12, 46, 12, beltwright.press.drawing.LineClass.OUTLINE, Fill.PAPER);
+        pane.rectangle(34, -12, 46, 12, Fill.PAPER);
         pane.disc(p(40, 6), 5, Fill.PAPER);
         pane.rectangle(37.5, -7.5, 42.5, -4.5, Fill.PAPER);
-        pane.edge(14, 8.5, 14, 8.5);
     }
 
     private static void socket(Pane pane) {

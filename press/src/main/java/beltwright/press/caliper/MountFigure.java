@@ -12,8 +12,8 @@ import java.util.List;
 /// A motor mount: its plate with a clamp, the plate's edge, a flange instead, and the holes for a cover.
 final class MountFigure {
     private static final Point AXLE = Point.ORIGIN;
-    private static final Point NEAR = p(48, 0); // motor axis at the near end of the slots
-    private static final Point FAR = p(66, 0);
+    private static final Point NEAR = p(50, 0); // motor axis at the near end of the slots
+    private static final Point FAR = p(63, 0);
     private static final double ROUND = 27; // plate outline around the motor axis
 
     private MountFigure() {}
@@ -22,7 +22,7 @@ final class MountFigure {
         clamped(figure.view().caption("plate and clamp; fixing: clamp, section rectangular"));
         edge(figure.view().caption("on edge"));
         figure.row();
-        flange(figure.view().caption("fixing: flange; m also where it is one piece with the hanger"));
+        flange(figure.view().caption("fixing: flange; the first position also: one piece"));
         flangeSection(figure.view().caption("flange, section"));
         figure.row();
         cover(figure.view().caption("holes for a cover"));
@@ -50,11 +50,11 @@ final class MountFigure {
         pane.level("clampThreadDepthMm", p(-7, 21), p(11, 17.5), 29);
         pane.level("clampDepthMm", p(-12, 10), p(12, 10), 37);
         pane.upright("clampHeightMm", p(-12, -10), p(-12, 10), -31);
-        pane.level("slotMinMm", AXLE, p(48, -20), -33);
-        pane.level("slotMaxMm", AXLE, p(66, -20), -42);
-        pane.upright("openingMm", p(54, -6), p(54, 6), 54);
+        pane.level("slotMinMm", AXLE, p(50, -20), -33);
+        pane.level("slotMaxMm", AXLE, p(63, -20), -42);
+        pane.upright("openingMm", p(56, -6), p(56, 6), 56);
         var slot = Point.polar(14, Math.PI / 4);
-        pane.upright("slotWidthMm", p(72, slot.y() - 2.2), p(72, slot.y() + 2.2), 72);
+        pane.upright("slotWidthMm", p(70, slot.y() - 2.2), p(70, slot.y() + 2.2), 70);
         pane.along("boltCircleMm", FAR.minus(slot), FAR.plus(slot), -34);
         pane.along("plateRadiusMm", FAR, FAR.plus(Point.polar(ROUND, -0.22)), 0);
     }
@@ -128,7 +128,7 @@ final class MountFigure {
         pane.centre(0, 0, motor.x() * 1.45, motor.y() * 1.45);
         pane.centre(24, 0, 62, 0);
         pane.cross(motor, 9);
-        pane.angle("firstPositionDeg", AXLE, 50, 0, FIRST, 50);
+        pane.angle("firstPositionDeg", AXLE, 46, 0, FIRST, 46);
         var hole = Point.polar(13, Math.toRadians(FIRST + 45));
         pane.along("flangeCircleMm", hole.times(-1), hole, 34);
         pane.level("flangeHoleMm", p(hole.times(-1).x() + 2.5, -hole.y()), p(hole.times(-1).x() - 2.5, -hole.y()), -28);
