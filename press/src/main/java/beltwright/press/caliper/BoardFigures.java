@@ -23,8 +23,7 @@ final class BoardFigures {
     private static void coverSection(Pane pane) {
         pane.rectangle(-9, -44, 0, 48, Fill.PAPER);
         pane.shape(Fill.PLASTIC, 0, 33, 5, 33, 5, 36, 0, 36);
-        pane.shape(
-                Fill.PLASTIC, 0, 28, 27, 28, 27, -28, 0, -28, 0, -31, 30, -31, 30, 31, 5, 31, 5, 36.5, 0, 36.5);
+        pane.shape(Fill.PLASTIC, 0, 28, 27, 28, 27, -28, 0, -28, 0, -31, 30, -31, 30, 31, 5, 31, 5, 36.5, 0, 36.5);
         pane.shape(Fill.PLASTIC, 0, 41.5, 5, 41.5, 5, 46, 0, 46);
         pane.outline(5, 36, 5, 42);
         pane.centre(-3, 39, 9, 39);
@@ -33,7 +32,7 @@ final class BoardFigures {
         pane.level("wallMm", p(27, -28), p(30, -31), -45);
         pane.upright("radiusMm", p(13, 0), p(13, 28), 13);
         pane.level("screwGripMm", p(0, 46), p(5, 46), 53);
-        pane.upright("screwHoleMm", p(5, 36.5), p(5, 41.5), 14);
+        pane.upright("screwHoleMm", p(5, 36.5), p(5, 41.5), 24);
     }
 
     private static void coverWall(Pane pane) {
@@ -42,8 +41,8 @@ final class BoardFigures {
         var out = new Segment.Bow(Point.ORIGIN, 31, -Math.PI / 2 + outer, Math.PI - outer);
         var in = new Segment.Bow(Point.ORIGIN, 28, Math.PI / 2, -Math.PI + inner);
         var ends = List.of(out.to(), p(-40, 31), p(-40, 28), in.from());
-        for (int degree : new int[] {50, 130, 230, 310}) {
-            var hole = Point.polar(38, Math.toRadians(degree));
+        for (int degree : new int[] {65, 115, 245, 295}) {
+            var hole = Point.polar(40, Math.toRadians(degree));
             pane.disc(hole, 11, Fill.PAPER);
             pane.disc(hole, 5, Fill.PAPER);
         }
@@ -59,23 +58,18 @@ final class BoardFigures {
                         LineClass.OUTLINE,
                         Fill.PLASTIC);
         pane.rectangle(-40, -31, -8, -28, Fill.PLASTIC);
-        pane.ring(Point.ORIGIN, 76, LineClass.CENTRE);
+        pane.ring(Point.ORIGIN, 80, LineClass.CENTRE);
         pane.cross(Point.ORIGIN, 34);
-        pane.level("reachMm", p(0, 34), p(-40, 31), 50);
-        pane.level("stoneOpeningMm", p(-8, -31), p(8, -30), -46);
-        pane.along(
-                "screwCircleMm",
-                Point.polar(38, Math.toRadians(230)),
-                Point.polar(38, Math.toRadians(50)),
-                -50);
+        pane.level("reachMm", p(0, 34), p(-40, 31), 48);
+        pane.level("stoneOpeningMm", p(-8, -28), p(8, -27), -20);
+        pane.along("screwCircleMm", Point.polar(40, Math.toRadians(245)), Point.polar(40, Math.toRadians(65)), -47);
     }
 
     // the deck, its end on the left
 
     static void deck(Figure figure) {
         var pane = figure.view().caption("from below, its end on the left");
-        pane.shape(
-                Fill.PAPER, -66, -20, -52, -36, 44, -36, 41, -18, 47, -6, 41, 6, 47, 18, 44, 36, -52, 36, -66, 20);
+        pane.shape(Fill.PAPER, -66, -20, -52, -36, 44, -36, 41, -18, 47, -6, 41, 6, 47, 18, 44, 36, -52, 36, -66, 20);
         holes(pane);
         pane.centre(-70, 0, 50, 0);
         pane.centre(0, -28, 0, 28);
@@ -84,9 +78,8 @@ final class BoardFigures {
         pane.upright("holesWidthMm", p(26, -13), p(26, 13), 58);
         pane.upright("widthMm", p(-52, -36), p(-52, 36), -78);
         pane.level("holeMm", p(18.5, -13), p(23.5, -13), -43);
-        var across = figure.view().caption("cut across, over the wheels");
-        across.shape(
-                Fill.PLASTIC, -36, 5, -36, 12, 36, 12, 36, 5, 22, 5, 22, 0, -22, 0, -22, 5);
+        var across = figure.row().view().caption("cut across, over the wheels");
+        across.shape(Fill.PLASTIC, -36, 5, -36, 12, 36, 12, 36, 5, 22, 5, 22, 0, -22, 0, -22, 5);
         across.upright("thicknessMm", p(22, 0), p(36, 12), 52);
         across.upright("wheelWellMm", p(-22, 0), p(-36, 5), -43);
     }

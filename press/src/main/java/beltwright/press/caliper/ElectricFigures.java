@@ -21,7 +21,7 @@ final class ElectricFigures {
         var pane = figure.view().caption("plug towards the pack");
         box(pane);
         contacts(pane);
-        socket(figure.view().caption("socket for a phase plug"));
+        socket(figure.row().view().caption("socket for a phase plug"));
         sensor(figure.view().caption("sensor socket"), "sensorPitchMm");
     }
 

@@ -36,9 +36,9 @@ final class HangerFigure {
                 -11,
                 8,
                 -11,
-                20,
+                22,
                 11,
-                20,
+                22,
                 11,
                 8,
                 38,
@@ -62,13 +62,13 @@ final class HangerFigure {
         pane.hidden(27, 4.6, 27, 6.8);
         pane.hidden(27, -4.6, 27, -6.8);
         pane.centre(-62, 0, 62, 0);
-        pane.level("bodyWidthMm", p(-11, 20), p(11, 20), 26);
+        pane.level("bodyWidthMm", p(-11, 22), p(11, 22), 26);
         pane.level("flangeThreadDepthMm", p(27, 8), p(38, 8), 15);
         pane.level("axleThreadLengthMm", p(50, -3.5), p(58, -3.5), -14);
         pane.level("axleLengthMm", p(38, -8), p(58, -3.5), -21);
         pane.level("widthMm", p(-38, -8), p(38, -8), -28);
         pane.upright("axleDiameterMm", p(-46, -3.5), p(-46, 3.5), -46);
-        pane.upright("bodyReachMm", p(-11, 0), p(-11, 20), -19);
+        pane.upright("bodyReachMm", p(-11, 0), p(-11, 22), -19);
     }
 
     private static void axleEnd(Pane pane) {
@@ -110,7 +110,7 @@ final class HangerFigure {
         pane.centre(up.x() - 5, up.y(), up.x() + 14, up.y());
         pane.centre(0, -8, 0, 12);
         line(pane, foot.plus(ALONG.times(58)), apex.minus(ALONG.times(4)));
-        pane.angle("steeringAxisDeg", apex, 34, 180, Math.toDegrees(ALONG.angle()), 2);
+        pane.angle("steeringAxisDeg", apex, 38, 180, Math.toDegrees(ALONG.angle()), 2);
         pane.along("rakeMm", foot, AXLE, -18);
         pane.level("axleFromBaseMm", p(0, 12), p(AXLE.x(), 12), 17);
         pane.upright("bushingTravelMm", AXLE.plus(p(14, 0)), up.plus(p(14, 0)), 10);
@@ -171,11 +171,11 @@ final class HangerFigure {
     private static void lean(Pane pane) {
         var tilt = Math.toRadians(18);
         var along = Point.polar(1, tilt);
-        var middle = p(0, 30);
-        pane.rectangle(-36, -3, 36, 3, Fill.PAPER);
-        pane.rectangle(-46, -1.6, -36, 1.6, Fill.PAPER);
-        pane.rectangle(36, -1.6, 46, 1.6, Fill.PAPER);
-        pane.shape(Fill.PAPER, -9, 5, 9, 5, 9, -5, -9, -5);
+        var middle = p(0, 16);
+        pane.rectangle(-36, -17, 36, -11, Fill.PAPER);
+        pane.rectangle(-46, -15.6, -36, -12.4, Fill.PAPER);
+        pane.rectangle(36, -15.6, 46, -12.4, Fill.PAPER);
+        pane.shape(Fill.PAPER, -9, -9, 9, -9, 9, -19, -9, -19);
         var up = along.left();
         pane.sketch()
                 .path(
@@ -186,9 +186,9 @@ final class HangerFigure {
                                 middle.minus(along.times(34)).plus(up.times(5))),
                         LineClass.OUTLINE,
                         Fill.PAPER);
-        line(pane, middle.minus(along.times(10)), p(-6, 5));
-        line(pane, middle.plus(along.times(10)), p(6, 5));
-        pane.centre(-50, 0, 50, 0);
+        line(pane, middle.minus(along.times(10)), p(-6, -9));
+        line(pane, middle.plus(along.times(10)), p(6, -9));
+        pane.centre(-50, -14, 50, -14);
         var apex = middle.minus(along.times(34));
         pane.edge(apex.x(), apex.y(), apex.x() + 74, apex.y());
         pane.angle("fullLeanDeg", apex, 62, 0, 18, 62);

@@ -4,8 +4,8 @@ import static beltwright.press.caliper.Pane.p;
 
 import beltwright.press.drawing.Contour;
 import beltwright.press.drawing.Fill;
-import beltwright.press.drawing.Point;
 import beltwright.press.drawing.LineClass;
+import beltwright.press.drawing.Point;
 import beltwright.press.drawing.Segment;
 import java.util.List;
 
@@ -67,9 +67,8 @@ final class HardwareFigures {
         var pane = figure.view().caption("cap, button, countersunk and set screw");
         pane.rectangle(-10, 38, 0, 54, Fill.PAPER);
         shank(pane, 46);
-        var button = new Contour(List.of(
-                Segment.through(p(0, 32), p(-6, 24), p(0, 16)),
-                new Segment.Straight(p(0, 16), p(0, 32))));
+        var button = new Contour(
+                List.of(Segment.through(p(0, 32), p(-6, 24), p(0, 16)), new Segment.Straight(p(0, 16), p(0, 32))));
         pane.sketch().path(button, LineClass.OUTLINE, Fill.PAPER);
         shank(pane, 24);
         shank(pane, 2);
@@ -84,11 +83,7 @@ final class HardwareFigures {
         key.disc(p(0, 2), 20, Fill.PAPER);
         key.disc(p(0, -20), 10, Fill.PAPER);
         for (double y : new double[] {46, 24, 2, -20}) {
-            key.sketch()
-                    .path(
-                            Contour.hexagon(p(0, y), 6, 0),
-                            LineClass.OUTLINE,
-                            Fill.PAPER);
+            key.sketch().path(Contour.hexagon(p(0, y), 6, 0), LineClass.OUTLINE, Fill.PAPER);
         }
     }
 
@@ -108,11 +103,7 @@ final class HardwareFigures {
         pane.centre(-11, 0, 11, 0);
         pane.level("heightMm", p(-7, corner), p(7, corner), 26);
         var face = figure.view().caption("face");
-        face.sketch()
-                .path(
-                        Contour.hexagon(Point.ORIGIN, 32, Math.PI / 2),
-                        LineClass.OUTLINE,
-                        Fill.PAPER);
+        face.sketch().path(Contour.hexagon(Point.ORIGIN, 32, Math.PI / 2), LineClass.OUTLINE, Fill.PAPER);
         face.threaded(Point.ORIGIN, 18);
         face.cross(Point.ORIGIN, 22);
     }

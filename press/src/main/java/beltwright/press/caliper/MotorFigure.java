@@ -67,8 +67,7 @@ final class MotorFigure {
     }
 
     private static void flat(Pane pane) {
-        pane.sketch()
-                .path(Contour.flatted(MIDDLE, 20, 16.5, Math.PI / 2), LineClass.OUTLINE, Fill.STEEL);
+        pane.sketch().path(Contour.flatted(MIDDLE, 20, 16.5, Math.PI / 2), LineClass.OUTLINE, Fill.STEEL);
         pane.cross(MIDDLE, 13);
         pane.upright("shaftFlatMm", p(0, -10), p(7, 6.5), 17);
     }

@@ -105,8 +105,7 @@ final class MountFigure {
         var aside = along.left();
         double lean = Math.asin(3.0 / 62);
         var start = aside.times(20);
-        var round = new Segment.Bow(
-                motor, 23, Math.toRadians(FIRST) - Math.PI / 2 - lean, Math.PI + 2 * lean);
+        var round = new Segment.Bow(motor, 23, Math.toRadians(FIRST) - Math.PI / 2 - lean, Math.PI + 2 * lean);
         var back = new Segment.Bow(AXLE, 20, Math.toRadians(FIRST) + Math.PI / 2, Math.PI);
         pane.sketch()
                 .path(
@@ -118,7 +117,10 @@ final class MountFigure {
                         LineClass.OUTLINE,
                         Fill.PAPER);
         pane.sketch()
-                .path(Contour.slot(motor.minus(along.times(5)), motor.plus(along.times(5)), 12), LineClass.OUTLINE, Fill.PAPER);
+                .path(
+                        Contour.slot(motor.minus(along.times(5)), motor.plus(along.times(5)), 12),
+                        LineClass.OUTLINE,
+                        Fill.PAPER);
         pane.disc(AXLE, 12, Fill.PAPER);
         pane.ring(AXLE, 26, LineClass.CENTRE);
         for (int i = 0; i < 4; i++) {
@@ -131,7 +133,11 @@ final class MountFigure {
         pane.angle("firstPositionDeg", AXLE, 46, 0, FIRST, 46);
         var hole = Point.polar(13, Math.toRadians(FIRST + 45));
         pane.along("flangeCircleMm", hole.times(-1), hole, 34);
-        pane.level("flangeHoleMm", p(hole.times(-1).x() + 2.5, -hole.y()), p(hole.times(-1).x() - 2.5, -hole.y()), -28);
+        pane.level(
+                "flangeHoleMm",
+                p(hole.times(-1).x() + 2.5, -hole.y()),
+                p(hole.times(-1).x() - 2.5, -hole.y()),
+                -28);
     }
 
     private static void flangeSection(Pane pane) {

@@ -64,8 +64,7 @@ final class PulleyFigures {
 
     private static void keyway(Pane pane) {
         double half = Math.asin(0.45);
-        var round = new Segment.Bow(
-                MIDDLE, 10, Math.PI / 2 + half, 2 * (Math.PI - half));
+        var round = new Segment.Bow(MIDDLE, 10, Math.PI / 2 + half, 2 * (Math.PI - half));
         var sides = new ArrayList<Segment>(List.of(round));
         var corners = List.of(round.to(), p(4.5, 13), p(-4.5, 13), round.from());
         for (int i = 0; i < 3; i++) {
@@ -77,8 +76,7 @@ final class PulleyFigures {
     }
 
     private static void bored(Pane pane, Contour bore) {
-        pane.sketch()
-                .path(List.of(Contour.circle(MIDDLE, 17), bore), LineClass.OUTLINE, Fill.STEEL, false);
+        pane.sketch().path(List.of(Contour.circle(MIDDLE, 17), bore), LineClass.OUTLINE, Fill.STEEL, false);
         pane.cross(MIDDLE, 20);
     }
 
@@ -94,8 +92,39 @@ final class PulleyFigures {
 
     private static void lugs(Pane pane) {
         pane.turned(
-                Fill.LIGHT_METAL, 0, 10, 0, 13, 16, 13, 16, 19, 0, 19, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35,
-                30, -35, 34, -38, 34, -38, 25, -14, 25, -14, 10);
+                Fill.LIGHT_METAL,
+                0,
+                10,
+                0,
+                13,
+                16,
+                13,
+                16,
+                19,
+                0,
+                19,
+                0,
+                23,
+                -10,
+                23,
+                -10,
+                34,
+                -13,
+                34,
+                -13,
+                30,
+                -35,
+                30,
+                -35,
+                34,
+                -38,
+                34,
+                -38,
+                25,
+                -14,
+                25,
+                -14,
+                10);
         rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
             pane.centre(-3, side * 16, 19, side * 16);
@@ -144,8 +173,31 @@ final class PulleyFigures {
 
     private static void screws(Pane pane) {
         pane.turned(
-                Fill.LIGHT_METAL, 0, 10, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35, 30, -35, 34, -38, 34, -38, 25,
-                -14, 25, -14, 10);
+                Fill.LIGHT_METAL,
+                0,
+                10,
+                0,
+                23,
+                -10,
+                23,
+                -10,
+                34,
+                -13,
+                34,
+                -13,
+                30,
+                -35,
+                30,
+                -35,
+                34,
+                -38,
+                34,
+                -38,
+                25,
+                -14,
+                25,
+                -14,
+                10);
         pane.turned(Fill.PAPER, 0, 14.3, 0, 17.7, -10, 17.7, -10, 14.3);
         rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
@@ -159,8 +211,35 @@ final class PulleyFigures {
 
     private static void pressed(Pane pane) {
         pane.turned(
-                Fill.LIGHT_METAL, 16, 10, 16, 18, 0, 18, 0, 23, -10, 23, -10, 34, -13, 34, -13, 30, -35, 30, -35, 34,
-                -38, 34, -38, 25, -14, 25, -14, 10);
+                Fill.LIGHT_METAL,
+                16,
+                10,
+                16,
+                18,
+                0,
+                18,
+                0,
+                23,
+                -10,
+                23,
+                -10,
+                34,
+                -13,
+                34,
+                -13,
+                30,
+                -35,
+                30,
+                -35,
+                34,
+                -38,
+                34,
+                -38,
+                25,
+                -14,
+                25,
+                -14,
+                10);
         rim(pane, 16);
         pane.upright("spigotDiameterMm", p(16, -18), p(16, 18), 24);
         pane.level("spigotLengthMm", p(0, 23), p(16, 18), 42);
