@@ -22,9 +22,9 @@ final class BoardFigures {
 
     private static void coverSection(Pane pane) {
         pane.rectangle(-9, -44, 0, 48, Fill.PAPER);
-        pane.shape(Fill.PLASTIC, 0, 33, 5, 33, 5, 36, 0, 36);
-        pane.shape(Fill.PLASTIC, 0, 28, 27, 28, 27, -28, 0, -28, 0, -31, 30, -31, 30, 31, 5, 31, 5, 36.5, 0, 36.5);
-        pane.shape(Fill.PLASTIC, 0, 41.5, 5, 41.5, 5, 46, 0, 46);
+        pane.shape(Fill.PLASTIC, "0 33, 5 33, 5 36, 0 36");
+        pane.shape(Fill.PLASTIC, "0 28, 27 28, 27 -28, 0 -28, 0 -31, 30 -31, 30 31, 5 31, 5 36.5, 0 36.5");
+        pane.shape(Fill.PLASTIC, "0 41.5, 5 41.5, 5 46, 0 46");
         pane.outline(5, 36, 5, 42);
         pane.centre(-3, 39, 9, 39);
         pane.centre(-13, 0, 34, 0);
@@ -69,7 +69,7 @@ final class BoardFigures {
 
     static void deck(Figure figure) {
         var pane = figure.view().caption("from below, its end on the left");
-        pane.shape(Fill.PAPER, -66, -20, -52, -36, 44, -36, 41, -18, 47, -6, 41, 6, 47, 18, 44, 36, -52, 36, -66, 20);
+        pane.shape(Fill.PAPER, "-66 -20, -52 -36, 44 -36, 41 -18, 47 -6, 41 6, 47 18, 44 36, -52 36, -66 20");
         holes(pane);
         pane.centre(-70, 0, 50, 0);
         pane.centre(0, -28, 0, 28);
@@ -79,7 +79,7 @@ final class BoardFigures {
         pane.upright("widthMm", p(-52, -36), p(-52, 36), -78);
         pane.level("holeMm", p(18.5, -13), p(23.5, -13), -43);
         var across = figure.row().view().caption("cut across, over the wheels");
-        across.shape(Fill.PLASTIC, -36, 5, -36, 12, 36, 12, 36, 5, 22, 5, 22, 0, -22, 0, -22, 5);
+        across.shape(Fill.PLASTIC, "-36 5, -36 12, 36 12, 36 5, 22 5, 22 0, -22 0, -22 5");
         across.upright("thicknessMm", p(22, 0), p(36, 12), 52);
         across.upright("wheelWellMm", p(-22, 0), p(-36, 5), -43);
     }
@@ -99,7 +99,11 @@ final class BoardFigures {
         double wedge = Math.toRadians(13);
         var apex = p(-60, 0);
         var side = figure.view().caption("from the side");
-        side.shape(Fill.PAPER, -34, 0, 34, 0, 34, 94 * Math.tan(wedge), -34, 26 * Math.tan(wedge));
+        side.sketch()
+                .path(
+                        Contour.polygon(p(-34, 0), p(34, 0), p(34, 94 * Math.tan(wedge)), p(-34, 26 * Math.tan(wedge))),
+                        LineClass.OUTLINE,
+                        Fill.PAPER);
         for (double x : new double[] {-23.5, -18.5, 18.5, 23.5}) {
             side.hidden(x, 0, x, (x + 60) * Math.tan(wedge));
         }
@@ -119,8 +123,8 @@ final class BoardFigures {
     /// A bottle: nothing on it is measured.
     static void consumable(Figure figure) {
         var pane = figure.view().caption("nothing to measure");
-        pane.shape(Fill.PAPER, -12, -20, 12, -20, 12, 12, 5, 18, 5, 22, -5, 22, -5, 18, -12, 12);
-        pane.shape(Fill.PAPER, -6, 22, 6, 22, 2, 34, -2, 34);
+        pane.shape(Fill.PAPER, "-12 -20, 12 -20, 12 12, 5 18, 5 22, -5 22, -5 18, -12 12");
+        pane.shape(Fill.PAPER, "-6 22, 6 22, 2 34, -2 34");
         pane.edge(-12, -12, 12, -12);
         pane.edge(-12, 6, 12, 6);
     }

@@ -47,7 +47,7 @@ final class ElectricFigures {
     }
 
     private static void socket(Pane pane) {
-        pane.turned(Fill.STEEL, 0, 5, 0, 8, 22, 8, 22, 5);
+        pane.turned(Fill.STEEL, "0 5, 0 8, 22 8, 22 5");
         pane.rectangle(22, -4, 34, 4, Fill.PAPER);
         pane.outline(22, -5, 22, 5);
         pane.centre(-4, 0, 38, 0);
@@ -56,15 +56,13 @@ final class ElectricFigures {
 
     /// A flat connector from the front: a row of pins.
     static void sensor(Pane pane, String pitch) {
-        pane.rectangle(-32, -8, 32, 8, Fill.PAPER);
-        pane.rectangle(-29, -5, 29, 5, Fill.PAPER);
-        for (int i = 0; i < 6; i++) {
-            double x = -25 + 10 * i;
+        pane.rectangle(-28, -7, 28, 7, Fill.PAPER);
+        pane.rectangle(-25, -4.5, 25, 4.5, Fill.PAPER);
+        for (double x = -22.5; x < 25; x += 9) {
             pane.rectangle(x - 1.5, -1.5, x + 1.5, 1.5, Fill.INK);
         }
-        for (int i = 0; i < 2; i++) {
-            pane.centre(5 + 10 * i, -5, 5 + 10 * i, 12);
-        }
-        pane.level(pitch, p(5, 12), p(15, 12), 17);
+        pane.centre(4.5, -4, 4.5, 10);
+        pane.centre(13.5, -4, 13.5, 10);
+        pane.level(pitch, p(4.5, 10), p(13.5, 10), 15);
     }
 }

@@ -30,31 +30,7 @@ final class HangerFigure {
             pane.outline(side * 50, -3.5, side * 50, 3.5);
         }
         pane.shape(
-                Fill.PAPER,
-                -38,
-                8,
-                -11,
-                8,
-                -11,
-                22,
-                11,
-                22,
-                11,
-                8,
-                38,
-                8,
-                38,
-                -8,
-                11,
-                -8,
-                11,
-                -14,
-                -11,
-                -14,
-                -11,
-                -8,
-                -38,
-                -8);
+                Fill.PAPER, "-38 8, -11 8, -11 22, 11 22, 11 8, 38 8, 38 -8, 11 -8, 11 -14, -11 -14, -11 -8, -38 -8");
         pane.disc(p(0, 11), 7, Fill.PAPER);
         for (double y : new double[] {4.6, 6.8, -4.6, -6.8}) {
             pane.hidden(27, y, 38, y);
@@ -96,9 +72,9 @@ final class HangerFigure {
     private static void side(Pane pane) {
         var foot = AXLE.minus(ACROSS.times(9.5));
         var apex = foot.minus(ALONG.times(30));
-        deck(pane, -66, 44);
+        deck(pane, -58, 40);
         body(pane, foot, 7, 17, foot.plus(ALONG.times(40)));
-        pane.shape(Fill.PAPER, -40, 0, 34, 0, 34, -5, 14, -5, 8, -14, -14, -14, -36, -18, -45, -28, -54, -19, -40, -6);
+        pane.shape(Fill.PAPER, "-40 0, 34 0, 34 -5, 14 -5, 8 -14, -14 -14, -36 -18, -45 -28, -54 -19, -40 -6");
         pane.disc(AXLE, 7, Fill.PAPER);
         for (double x : new double[] {-24, -20, 20, 24}) {
             pane.hidden(x, 0, x, -5);
@@ -145,12 +121,12 @@ final class HangerFigure {
 
     /// The link between baseplate and hanger, with a steering axis at each end.
     private static void doubleKingpin(Pane pane) {
-        deck(pane, -40, 34);
+        deck(pane, -34, 30);
         var lower = p(-14, -42);
         var upper = lower.plus(ACROSS.times(24));
         block(pane, lower.minus(ALONG.times(5)), lower.minus(ALONG.times(22)));
         block(pane, upper.plus(ALONG.times(5)), upper.plus(ALONG.times(24)));
-        pane.shape(Fill.PAPER, -30, 0, 30, 0, 30, -5, -30, -5);
+        pane.shape(Fill.PAPER, "-28 0, 26 0, 26 -5, -28 -5");
         pane.sketch().path(Contour.slot(upper, lower, 10), LineClass.OUTLINE, Fill.PAPER);
         pane.disc(lower.minus(ALONG.times(13)), 7, Fill.PAPER);
         for (var at : new Point[] {upper, lower}) {
@@ -175,7 +151,7 @@ final class HangerFigure {
         pane.rectangle(-36, -17, 36, -11, Fill.PAPER);
         pane.rectangle(-46, -15.6, -36, -12.4, Fill.PAPER);
         pane.rectangle(36, -15.6, 46, -12.4, Fill.PAPER);
-        pane.shape(Fill.PAPER, -9, -9, 9, -9, 9, -19, -9, -19);
+        pane.shape(Fill.PAPER, "-9 -9, 9 -9, 9 -19, -9 -19");
         var up = along.left();
         pane.sketch()
                 .path(

@@ -15,9 +15,9 @@ final class HardwareFigures {
 
     static void bearing(Figure figure) {
         var pane = figure.view().caption("section");
-        pane.turned(Fill.PAPER, -9, 10, -9, 27, 9, 27, 9, 10);
-        pane.turned(Fill.STEEL, -9, 10, -9, 15.5, 9, 15.5, 9, 10);
-        pane.turned(Fill.STEEL, -9, 21.5, -9, 27, 9, 27, 9, 21.5);
+        pane.turned(Fill.PAPER, "-9 10, -9 27, 9 27, 9 10");
+        pane.turned(Fill.STEEL, "-9 10, -9 15.5, 9 15.5, 9 10");
+        pane.turned(Fill.STEEL, "-9 21.5, -9 27, 9 27, 9 21.5");
         for (int side = -1; side <= 1; side += 2) {
             pane.disc(p(0, side * 18.5), 10, Fill.PAPER);
         }
@@ -33,7 +33,7 @@ final class HardwareFigures {
 
     static void sleeve(Figure figure) {
         var pane = figure.view().caption("section");
-        pane.turned(Fill.STEEL, -16, 9, -16, 15, 16, 15, 16, 9);
+        pane.turned(Fill.STEEL, "-16 9, -16 15, 16 15, 16 9");
         pane.outline(-16, -9, -16, 9);
         pane.outline(16, -9, 16, 9);
         pane.centre(-20, 0, 20, 0);
@@ -45,7 +45,7 @@ final class HardwareFigures {
 
     static void washer(Figure figure) {
         var pane = figure.view().caption("section");
-        pane.turned(Fill.STEEL, -3, 10, -3, 22, 3, 22, 3, 10);
+        pane.turned(Fill.STEEL, "-3 10, -3 22, 3 22, 3 10");
         pane.outline(-3, -10, -3, 10);
         pane.outline(3, -10, 3, 10);
         pane.centre(-7, 0, 7, 0);
@@ -72,7 +72,7 @@ final class HardwareFigures {
         pane.sketch().path(button, LineClass.OUTLINE, Fill.PAPER);
         shank(pane, 24);
         shank(pane, 2);
-        pane.shape(Fill.PAPER, 0, -8, 6, -3, 6, 7, 0, 12);
+        pane.shape(Fill.PAPER, "0 -8, 6 -3, 6 7, 0 12");
         shank(pane, -20);
         pane.edge(0, -27, 0, 57);
         pane.edge(46, -27, 46, 57);

@@ -29,15 +29,15 @@ final class MotorFigure {
     }
 
     private static void section(Pane pane) {
-        pane.turned(Fill.STEEL, -44, 22, -44, 25, -10, 25, -10, 22);
-        pane.turned(Fill.LIGHT_METAL, -48, 4, -48, 14, -46, 25, -44, 25, -44, 4);
-        pane.turned(Fill.PAPER, -40, 10, -40, 20, -13, 20, -13, 10);
+        pane.turned(Fill.STEEL, "-44 22, -44 25, -10 25, -10 22");
+        pane.turned(Fill.LIGHT_METAL, "-48 4, -48 14, -46 25, -44 25, -44 4");
+        pane.turned(Fill.PAPER, "-40 10, -40 20, -13 20, -13 10");
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(-40, side * 10, -13, side * 20);
             pane.edge(-40, side * 20, -13, side * 10);
         }
-        pane.turned(Fill.LIGHT_METAL, -9, 4, -9, 22, 0, 22, 0, 9, 2.5, 9, 2.5, 4);
-        pane.turned(Fill.PAPER, -9, 12.5, -9, 15.5, 0, 15.5, 0, 12.5);
+        pane.turned(Fill.LIGHT_METAL, "-9 4, -9 22, 0 22, 0 9, 2.5 9, 2.5 4");
+        pane.turned(Fill.PAPER, "-9 12.5, -9 15.5, 0 15.5, 0 12.5");
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(-9, side * 12, 0, side * 12);
             pane.edge(-9, side * 16, 0, side * 16);
@@ -116,7 +116,7 @@ final class MotorFigure {
     private static void phasePlug(Pane pane) {
         pane.rectangle(-30, -2.5, -18, 2.5, Fill.PAPER);
         pane.rectangle(-18, -4.5, -6, 4.5, Fill.PAPER);
-        pane.shape(Fill.PAPER, -6, -5, 8, -5, 12, -3, 12, 3, 8, 5, -6, 5);
+        pane.shape(Fill.PAPER, "-6 -5, 8 -5, 12 -3, 12 3, 8 5, -6 5");
         pane.centre(-34, 0, 16, 0);
         pane.upright("phasePlugMm", p(8, -5), p(8, 5), 22);
     }

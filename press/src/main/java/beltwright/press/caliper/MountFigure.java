@@ -141,8 +141,8 @@ final class MountFigure {
     }
 
     private static void flangeSection(Pane pane) {
-        pane.turned(Fill.LIGHT_METAL, 0, 6, 0, 20, 10, 20, 10, 6);
-        pane.turned(Fill.PAPER, 0, 10.5, 0, 15.5, 10, 15.5, 10, 10.5);
+        pane.turned(Fill.LIGHT_METAL, "0 6, 0 20, 10 20, 10 6");
+        pane.turned(Fill.PAPER, "0 10.5, 0 15.5, 10 15.5, 10 10.5");
         pane.outline(0, -6, 0, 6);
         pane.outline(10, -6, 10, 6);
         for (int side = -1; side <= 1; side += 2) {
@@ -180,8 +180,8 @@ final class MountFigure {
 
     /// The plate cut through two of the holes and the opening between them; a hole need not go through.
     private static void coverSection(Pane pane) {
-        pane.turned(Fill.LIGHT_METAL, -13, 6, -13, 30, 0, 30, 0, 6);
-        pane.turned(Fill.PAPER, -9, 23.2, -9, 26.8, 0, 26.8, 0, 23.2);
+        pane.turned(Fill.LIGHT_METAL, "-13 6, -13 30, 0 30, 0 6");
+        pane.turned(Fill.PAPER, "-9 23.2, -9 26.8, 0 26.8, 0 23.2");
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(-9, side * 22.7, 0, side * 22.7);
             pane.edge(-9, side * 27.3, 0, side * 27.3);

@@ -14,6 +14,7 @@ import beltwright.press.drawing.Sketch;
 import beltwright.press.drawing.Tag;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /// One view of a figure, in mm on the sheet: what is drawn, its dimensions, and a few words under it.
 ///
@@ -52,24 +53,24 @@ final class Pane {
 
     // what is drawn
 
-    /// An outline by its corners: x and y in turn.
-    void shape(Fill fill, double... xy) {
-        sketch.path(Contour.polygon(corners(xy, 1)), LineClass.OUTLINE, fill);
+    /// An outline by its corners, x and y: `0 0, 10 0, 10 4`.
+    void shape(Fill fill, String corners) {
+        sketch.path(Contour.polygon(corners(corners, 1)), LineClass.OUTLINE, fill);
     }
 
-    /// The section of something turned about the level axis: the corners x and radius in turn, drawn on both sides.
-    void turned(Fill fill, double... xr) {
+    /// The section of something turned about the level axis: the corners, x and radius, drawn on both sides.
+    void turned(Fill fill, String corners) {
         for (int side = -1; side <= 1; side += 2) {
-            sketch.path(Contour.polygon(corners(xr, side)), LineClass.OUTLINE, fill);
+            sketch.path(Contour.polygon(corners(corners, side)), LineClass.OUTLINE, fill);
         }
     }
 
-    private static Point[] corners(double[] xy, int side) {
-        var corners = new Point[xy.length / 2];
-        for (int i = 0; i < corners.length; i++) {
-            corners[i] = p(xy[2 * i], side * xy[2 * i + 1]);
-        }
-        return corners;
+    private static Point[] corners(String corners, int side) {
+        return Pattern.compile(", ")
+                .splitAsStream(corners)
+                .map(c -> c.split(" ", 2))
+                .map(c -> p(Double.parseDouble(c[0]), side * Double.parseDouble(c[1])))
+                .toArray(Point[]::new);
     }
 
     void rectangle(double x1, double y1, double x2, double y2, Fill fill) {

@@ -27,8 +27,8 @@ final class PulleyFigures {
     }
 
     private static void driveSection(Pane pane) {
-        pane.turned(Fill.STEEL, -3, 4.5, -3, 19, 0, 19, 0, 15, 22, 15, 22, 19, 25, 19, 25, 12, 39, 12, 39, 4.5);
-        pane.turned(Fill.PAPER, 30, 4.5, 30, 12, 34, 12, 34, 4.5);
+        pane.turned(Fill.STEEL, "-3 4.5, -3 19, 0 19, 0 15, 22 15, 22 19, 25 19, 25 12, 39 12, 39 4.5");
+        pane.turned(Fill.PAPER, "30 4.5, 30 12, 34 12, 34 4.5");
         for (int side = -1; side <= 1; side += 2) {
             pane.centre(32, side * 3, 32, side * 15);
             pane.edge(0, side * 12.5, 22, side * 12.5);
@@ -93,38 +93,8 @@ final class PulleyFigures {
     private static void lugs(Pane pane) {
         pane.turned(
                 Fill.LIGHT_METAL,
-                0,
-                10,
-                0,
-                13,
-                16,
-                13,
-                16,
-                19,
-                0,
-                19,
-                0,
-                23,
-                -10,
-                23,
-                -10,
-                34,
-                -13,
-                34,
-                -13,
-                30,
-                -35,
-                30,
-                -35,
-                34,
-                -38,
-                34,
-                -38,
-                25,
-                -14,
-                25,
-                -14,
-                10);
+                "0 10, 0 13, 16 13, 16 19, 0 19, 0 23, -10 23, -10 34, -13 34, -13 30, -35 30,"
+                        + " -35 34, -38 34, -38 25, -14 25, -14 10");
         rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
             pane.centre(-3, side * 16, 19, side * 16);
@@ -174,31 +144,8 @@ final class PulleyFigures {
     private static void screws(Pane pane) {
         pane.turned(
                 Fill.LIGHT_METAL,
-                0,
-                10,
-                0,
-                23,
-                -10,
-                23,
-                -10,
-                34,
-                -13,
-                34,
-                -13,
-                30,
-                -35,
-                30,
-                -35,
-                34,
-                -38,
-                34,
-                -38,
-                25,
-                -14,
-                25,
-                -14,
-                10);
-        pane.turned(Fill.PAPER, 0, 14.3, 0, 17.7, -10, 17.7, -10, 14.3);
+                "0 10, 0 23, -10 23, -10 34, -13 34, -13 30, -35 30, -35 34, -38 34, -38 25, -14 25, -14 10");
+        pane.turned(Fill.PAPER, "0 14.3, 0 17.7, -10 17.7, -10 14.3");
         rim(pane, 0);
         for (int side = -1; side <= 1; side += 2) {
             pane.edge(0, side * 13.8, -10, side * 13.8);
@@ -212,34 +159,8 @@ final class PulleyFigures {
     private static void pressed(Pane pane) {
         pane.turned(
                 Fill.LIGHT_METAL,
-                16,
-                10,
-                16,
-                18,
-                0,
-                18,
-                0,
-                23,
-                -10,
-                23,
-                -10,
-                34,
-                -13,
-                34,
-                -13,
-                30,
-                -35,
-                30,
-                -35,
-                34,
-                -38,
-                34,
-                -38,
-                25,
-                -14,
-                25,
-                -14,
-                10);
+                "16 10, 16 18, 0 18, 0 23, -10 23, -10 34, -13 34, -13 30, -35 30, -35 34, -38 34,"
+                        + " -38 25, -14 25, -14 10");
         rim(pane, 16);
         pane.upright("spigotDiameterMm", p(16, -18), p(16, 18), 24);
         pane.level("spigotLengthMm", p(0, 23), p(16, 18), 42);
@@ -277,9 +198,9 @@ final class PulleyFigures {
     }
 
     private static void idlerSection(Pane pane) {
-        pane.turned(Fill.LIGHT_METAL, -13, 10, -13, 19, -10, 19, -10, 15, 10, 15, 10, 19, 13, 19, 13, 10);
-        pane.turned(Fill.STEEL, -9, 8.5, -9, 10, 9, 10, 9, 8.5);
-        pane.turned(Fill.STEEL, -16, 4, -16, 6.5, 14, 6.5, 14, 4);
+        pane.turned(Fill.LIGHT_METAL, "-13 10, -13 19, -10 19, -10 15, 10 15, 10 19, 13 19, 13 10");
+        pane.turned(Fill.STEEL, "-9 8.5, -9 10, 9 10, 9 8.5");
+        pane.turned(Fill.STEEL, "-16 4, -16 6.5, 14 6.5, 14 4");
         for (int side = -1; side <= 1; side += 2) {
             pane.disc(p(-4, side * 7.5), 2.2, Fill.PAPER);
             pane.disc(p(4, side * 7.5), 2.2, Fill.PAPER);

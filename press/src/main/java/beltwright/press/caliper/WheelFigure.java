@@ -22,9 +22,9 @@ final class WheelFigure {
     }
 
     private static void section(Pane pane) {
-        pane.turned(Fill.RUBBER, -25, 33, -25, 39, -22, 42, 40, 42, 43, 39, 43, 33);
-        pane.turned(Fill.LIGHT_METAL, -16, 13, -16, 33, 34, 33, 34, 28, 16, 28, 16, 13, 7, 13, 7, 9, -7, 9, -7, 13);
-        pane.turned(Fill.PAPER, -16, 19, -16, 27, 6, 27, 6, 19);
+        pane.turned(Fill.RUBBER, "-25 33, -25 39, -22 42, 40 42, 43 39, 43 33");
+        pane.turned(Fill.LIGHT_METAL, "-16 13, -16 33, 34 33, 34 28, 16 28, 16 13, 7 13, 7 9, -7 9, -7 13");
+        pane.turned(Fill.PAPER, "-16 19, -16 27, 6 27, 6 19");
         for (double x : new double[] {-25, 43}) {
             pane.edge(x, -33, x, 33);
         }
@@ -78,33 +78,8 @@ final class WheelFigure {
     }
 
     private static void screws(Pane pane) {
-        pane.turned(
-                Fill.LIGHT_METAL,
-                -16,
-                13,
-                -16,
-                33,
-                34,
-                33,
-                34,
-                28,
-                0,
-                28,
-                0,
-                16,
-                16,
-                16,
-                16,
-                13,
-                7,
-                13,
-                7,
-                9,
-                -7,
-                9,
-                -7,
-                13);
-        pane.turned(Fill.PAPER, -16, 20, -16, 25, 0, 25, 0, 20);
+        pane.turned(Fill.LIGHT_METAL, "-16 13, -16 33, 34 33, 34 28, 0 28, 0 16, 16 16, 16 13, 7 13, 7 9, -7 9, -7 13");
+        pane.turned(Fill.PAPER, "-16 20, -16 25, 0 25, 0 20");
         for (int side = -1; side <= 1; side += 2) {
             pane.centre(-20, side * 22.5, 6, side * 22.5);
         }
@@ -118,31 +93,7 @@ final class WheelFigure {
 
     private static void recess(Pane pane) {
         pane.turned(
-                Fill.LIGHT_METAL,
-                -26,
-                25,
-                -26,
-                33,
-                34,
-                33,
-                34,
-                28,
-                16,
-                28,
-                16,
-                13,
-                7,
-                13,
-                7,
-                9,
-                -7,
-                9,
-                -7,
-                13,
-                -14,
-                13,
-                -14,
-                25);
+                Fill.LIGHT_METAL, "-26 25, -26 33, 34 33, 34 28, 16 28, 16 13, 7 13, 7 9, -7 9, -7 13, -14 13, -14 25");
         pane.outline(-26, -25, -26, 25);
         pane.outline(-14, -13, -14, 13);
         pane.outline(16, -13, 16, 13);
