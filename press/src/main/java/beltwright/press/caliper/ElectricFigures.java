@@ -22,7 +22,7 @@ final class ElectricFigures {
         box(pane);
         contacts(pane);
         socket(figure.row().view().caption("socket for a phase plug"));
-        sensor(figure.view().caption("sensor socket"), "sensorPitchMm");
+        sensor(figure.view().caption("sensor socket"));
     }
 
     private static void box(Pane pane) {
@@ -55,7 +55,7 @@ final class ElectricFigures {
     }
 
     /// A flat connector from the front: a row of pins.
-    static void sensor(Pane pane, String pitch) {
+    static void sensor(Pane pane) {
         pane.rectangle(-28, -7, 28, 7, Fill.PAPER);
         pane.rectangle(-25, -4.5, 25, 4.5, Fill.PAPER);
         for (double x = -22.5; x < 25; x += 9) {
@@ -63,6 +63,6 @@ final class ElectricFigures {
         }
         pane.centre(4.5, -4, 4.5, 10);
         pane.centre(13.5, -4, 13.5, 10);
-        pane.level(pitch, p(4.5, 10), p(13.5, 10), 15);
+        pane.level("sensorPitchMm", p(4.5, 10), p(13.5, 10), 15);
     }
 }

@@ -30,6 +30,11 @@ final class Figure {
         return pane;
     }
 
+    /// {@return the letter of a field, for the words under a view}
+    String letter(String field) {
+        return fields.letter(field);
+    }
+
     /// From here on, views stand in a new row below.
     Figure row() {
         rows.add(new ArrayList<>());

@@ -9,11 +9,17 @@ import beltwright.press.drawing.Point;
 
 /// A hanger: from above, its end, from the side under the deck, and its baseplate.
 final class HangerFigure {
+    private static final Point AXLE = p(-15, -48);
+    private static final double STEERING = Math.toRadians(55);
+    private static final Point ALONG = Point.polar(1, Math.PI - STEERING); // the steering axis, upwards
+    private static final Point ACROSS = Point.polar(1, Math.PI / 2 - STEERING); // from the axis to the axle
+
     private HangerFigure() {}
 
     static void draw(Figure figure) {
         above(figure.view().caption("hanger from above"));
-        rectangular(figure.view().caption("end face, section rectangular"));
+        endFace(figure.view()
+                .caption("end face, rectangular; a round one is " + figure.letter("sectionHeightMm") + " across"));
         figure.row();
         side(figure.view().caption("from the side, board's end on the left"));
         doubleKingpin(figure.view().caption("kingpin: double"));
@@ -47,27 +53,18 @@ final class HangerFigure {
         pane.upright("bodyReachMm", p(-11, 0), p(-11, 22), -19);
     }
 
-    private static void axleEnd(Pane pane) {
-        pane.ring(p(0, 0), 22, LineClass.CENTRE);
-        for (int i = 0; i < 4; i++) {
-            pane.threaded(Point.ORIGIN.plus(Point.polar(11, Math.PI / 4 + i * Math.PI / 2)), 3.5);
-        }
-        pane.disc(p(0, 0), 8, Fill.PAPER);
-        pane.cross(p(0, 0), 18);
-    }
-
-    private static void rectangular(Pane pane) {
+    private static void endFace(Pane pane) {
         pane.rectangle(-15, -12.5, 15, 12.5, Fill.PAPER);
-        axleEnd(pane);
+        pane.ring(Point.ORIGIN, 22, LineClass.CENTRE);
+        for (int i = 0; i < 4; i++) {
+            pane.threaded(Point.polar(11, Math.PI / 4 + i * Math.PI / 2), 3.5);
+        }
+        pane.disc(Point.ORIGIN, 8, Fill.PAPER);
+        pane.cross(Point.ORIGIN, 18);
         pane.level("sectionDepthMm", p(-15, -12.5), p(15, -12.5), -24);
         pane.upright("sectionHeightMm", p(-15, -12.5), p(-15, 12.5), -24);
         pane.along("flangeCircleMm", Point.polar(-11, -Math.PI / 4), Point.polar(11, -Math.PI / 4), 25);
     }
-
-    private static final Point AXLE = p(-15, -48);
-    private static final double STEERING = Math.toRadians(55);
-    private static final Point ALONG = Point.polar(1, Math.PI - STEERING); // the steering axis, upwards
-    private static final Point ACROSS = Point.polar(1, Math.PI / 2 - STEERING); // from the axis to the axle
 
     private static void side(Pane pane) {
         var foot = AXLE.minus(ACROSS.times(9.5));

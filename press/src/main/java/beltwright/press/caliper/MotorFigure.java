@@ -25,7 +25,7 @@ final class MotorFigure {
         figure.row();
         wires(figure.view().caption("bundle at its tightest bend"));
         phasePlug(figure.view().caption("plug of a phase wire"));
-        sensorPlug(figure.view().caption("sensor connector"));
+        ElectricFigures.sensor(figure.view().caption("sensor connector"));
     }
 
     private static void section(Pane pane) {
@@ -94,7 +94,7 @@ final class MotorFigure {
         pane.upright("overKeyMm", p(0, -10), p(5, 12.5), 17);
     }
 
-    /// A bundle that turns a quarter, drawn as three wires side by side.
+    /// A bundle of three that leaves the motor and turns a quarter.
     private static void wires(Pane pane) {
         var bend = p(0, -18);
         for (double r : new double[] {14, 22}) {
@@ -119,9 +119,5 @@ final class MotorFigure {
         pane.shape(Fill.PAPER, "-6 -5, 8 -5, 12 -3, 12 3, 8 5, -6 5");
         pane.centre(-34, 0, 16, 0);
         pane.upright("phasePlugMm", p(8, -5), p(8, 5), 22);
-    }
-
-    private static void sensorPlug(Pane pane) {
-        ElectricFigures.sensor(pane, "sensorPitchMm");
     }
 }

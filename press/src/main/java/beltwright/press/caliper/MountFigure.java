@@ -15,11 +15,13 @@ final class MountFigure {
     private static final Point NEAR = p(50, 0); // motor axis at the near end of the slots
     private static final Point FAR = p(63, 0);
     private static final double ROUND = 27; // plate outline around the motor axis
+    private static final double FIRST = 32; // the first clocking position (°)
 
     private MountFigure() {}
 
     static void draw(Figure figure) {
-        clamped(figure.view().caption("plate and clamp; fixing: clamp, section rectangular"));
+        clamped(figure.view()
+                .caption("fixing: clamp, rectangular; a round one is " + figure.letter("clampHeightMm") + " across"));
         edge(figure.view().caption("on edge"));
         figure.row();
         flange(figure.view().caption("fixing: flange; the first position also: one piece"));
@@ -96,8 +98,6 @@ final class MountFigure {
         pane.level("plateThicknessMm", p(0, 27), p(7, 27), 33);
         pane.level("clampLengthMm", p(-24, -21), p(0, -27), -33);
     }
-
-    private static final double FIRST = 32; // the first clocking position (°)
 
     private static void flange(Pane pane) {
         var motor = Point.polar(62, Math.toRadians(FIRST));

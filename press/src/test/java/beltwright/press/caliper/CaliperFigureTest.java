@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -196,21 +197,14 @@ class CaliperFigureTest {
         return all;
     }
 
-    /// The lines of an angle, its arc in straight pieces.
     private static List<Segment.Straight> angle(View view, String field) {
         var lines = new ArrayList<Segment.Straight>();
         for (var e : view.entities()) {
-            if (field.isEmpty() || !e.tag().field().equals(field)) {
-                continue;
-            }
-            if (e instanceof Entity.Line l) {
-                lines.add((Segment.Straight) new Segment.Straight(l.from(), l.to()).mapped(view.placing()));
-            } else if (e instanceof Entity.Arc a) {
-                var bow = a.bow();
-                for (int i = 0; i < 24; i++) {
-                    var piece = new Segment.Bow(
-                            bow.centre(), bow.radius(), bow.start() + i * bow.sweep() / 24, bow.sweep() / 24);
-                    lines.add((Segment.Straight) new Segment.Straight(piece.from(), piece.to()).mapped(view.placing()));
+            if (!field.isEmpty() && e.tag().field().equals(field)) {
+                switch (e) {
+                    case Entity.Line l -> lines.addAll(pieces(new Segment.Straight(l.from(), l.to()), view));
+                    case Entity.Arc a -> lines.addAll(pieces(a.bow(), view));
+                    default -> {}
                 }
             }
         }
@@ -233,25 +227,34 @@ class CaliperFigureTest {
     }
 
     private static List<Segment.Straight> outlines(View view) {
-        var lines = new ArrayList<Segment.Straight>();
+        var segments = new ArrayList<Segment>();
         for (var e : view.entities()) {
             switch (e) {
                 case Entity.Line l
-                when l.line() == LineClass.OUTLINE -> lines.add(new Segment.Straight(l.from(), l.to()));
+                when l.line() == LineClass.OUTLINE -> segments.add(new Segment.Straight(l.from(), l.to()));
+                case Entity.Arc a when a.line() == LineClass.OUTLINE -> segments.add(a.bow());
+                case Entity.Circle c
+                when c.line() == LineClass.OUTLINE ->
+                    segments.add(new Segment.Bow(c.centre(), c.radius(), 0, 2 * Math.PI));
                 case Entity.Path p
-                when p.line() == LineClass.OUTLINE ->
-                    p.contours()
-                            .forEach(c -> c.segments().forEach(s -> {
-                                if (s instanceof Segment.Straight straight) {
-                                    lines.add(straight);
-                                }
-                            }));
+                when p.line() == LineClass.OUTLINE -> p.contours().forEach(c -> segments.addAll(c.segments()));
                 default -> {}
             }
         }
-        return lines.stream()
-                .map(l -> (Segment.Straight) l.mapped(view.placing()))
-                .toList();
+        return segments.stream().flatMap(s -> pieces(s, view).stream()).toList();
+    }
+
+    /// A line as it stands on the sheet, an arc in straight pieces.
+    private static List<Segment.Straight> pieces(Segment segment, View view) {
+        return switch (segment.mapped(view.placing())) {
+            case Segment.Straight s -> List.of(s);
+            case Segment.Bow b ->
+                IntStream.range(0, 24)
+                        .mapToObj(i ->
+                                new Segment.Bow(b.centre(), b.radius(), b.start() + i * b.sweep() / 24, b.sweep() / 24))
+                        .map(p -> new Segment.Straight(p.from(), p.to()))
+                        .toList();
+        };
     }
 
     @ParameterizedTest
