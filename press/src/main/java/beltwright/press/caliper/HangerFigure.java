@@ -18,8 +18,7 @@ final class HangerFigure {
 
     static void draw(Figure figure) {
         above(figure.view().caption("hanger from above"));
-        endFace(figure.view()
-                .caption("end face, rectangular; a round one is " + figure.letter("sectionHeightMm") + " across"));
+        endFace(figure.view().caption("end face; a round one is " + figure.letter("sectionHeightMm") + " across"));
         figure.row();
         side(figure.view().caption("from the side, board's end on the left"));
         doubleKingpin(figure.view().caption("kingpin: double"));

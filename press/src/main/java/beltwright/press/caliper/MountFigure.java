@@ -153,8 +153,9 @@ final class MountFigure {
     }
 
     private static void cover(Pane pane) {
-        var round = new Segment.Bow(AXLE, 30, -Math.PI * 0.62, Math.PI * 1.24);
         var left = p(-44, 20);
+        double tangent = left.angle() - Math.acos(30 / left.length());
+        var round = new Segment.Bow(AXLE, 30, -tangent, 2 * tangent);
         var below = p(-44, -20);
         pane.sketch()
                 .path(
