@@ -3,6 +3,7 @@ package beltwright.press.caliper;
 import beltwright.part.Kinds;
 import beltwright.press.drawing.Drawing;
 import java.util.SequencedMap;
+import java.util.function.Consumer;
 
 /// Where to put the caliper: a schematic of one kind of part, not to its size, with a letter on every length and angle.
 public final class CaliperFigure {
@@ -11,27 +12,28 @@ public final class CaliperFigure {
     /// {@return the figure of this kind; each dimension carries the path of its field as its tag}
     public static Drawing of(Kinds kind) {
         var figure = new Figure(kind);
-        switch (kind) {
-            case HANGER -> HangerFigure.draw(figure);
-            case MOTOR -> MotorFigure.draw(figure);
-            case DRIVE_PULLEY -> PulleyFigures.drive(figure);
-            case WHEEL_PULLEY -> PulleyFigures.wheel(figure);
-            case BELT -> PulleyFigures.belt(figure);
-            case IDLER -> PulleyFigures.idler(figure);
-            case WHEEL -> WheelFigure.draw(figure);
-            case BATTERY_PACK -> ElectricFigures.pack(figure);
-            case CONTROLLER -> ElectricFigures.controller(figure);
-            case MOUNT -> MountFigure.draw(figure);
-            case BEARING -> HardwareFigures.bearing(figure);
-            case SLEEVE -> HardwareFigures.sleeve(figure);
-            case SCREW -> HardwareFigures.screw(figure);
-            case NUT -> HardwareFigures.nut(figure);
-            case WASHER -> HardwareFigures.washer(figure);
-            case CONSUMABLE -> BoardFigures.consumable(figure);
-            case COVER -> BoardFigures.cover(figure);
-            case DECK -> BoardFigures.deck(figure);
-            case RISER -> BoardFigures.riser(figure);
-        }
+        Consumer<Figure> draw = switch (kind) {
+            case HANGER -> HangerFigure::draw;
+            case MOTOR -> MotorFigure::draw;
+            case DRIVE_PULLEY -> PulleyFigures::drive;
+            case WHEEL_PULLEY -> PulleyFigures::wheel;
+            case BELT -> PulleyFigures::belt;
+            case IDLER -> PulleyFigures::idler;
+            case WHEEL -> WheelFigure::draw;
+            case BATTERY_PACK -> ElectricFigures::pack;
+            case CONTROLLER -> ElectricFigures::controller;
+            case MOUNT -> MountFigure::draw;
+            case BEARING -> HardwareFigures::bearing;
+            case SLEEVE -> HardwareFigures::sleeve;
+            case SCREW -> HardwareFigures::screw;
+            case NUT -> HardwareFigures::nut;
+            case WASHER -> HardwareFigures::washer;
+            case CONSUMABLE -> BoardFigures::consumable;
+            case COVER -> BoardFigures::cover;
+            case DECK -> BoardFigures::deck;
+            case RISER -> BoardFigures::riser;
+        };
+        draw.accept(figure);
         return figure.drawing();
     }
 
