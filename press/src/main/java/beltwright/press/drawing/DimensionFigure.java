@@ -8,7 +8,7 @@ import java.util.List;
 public record DimensionFigure(List<Segment.Straight> lines, List<Contour> arrows) {
     static final double GAP = 1; // from the point to its witness line (mm on the sheet)
     static final double OVERSHOOT = 1.5; // of the witness line past the dimension line (mm on the sheet)
-    static final double ARROW = 2.5; // length of an arrow head (mm on the sheet)
+    public static final double ARROW = 2.5; // length of an arrow head (mm on the sheet)
     private static final double ARROW_HALF = 0.42; // half its width (mm on the sheet)
 
     public DimensionFigure {
@@ -43,7 +43,10 @@ public record DimensionFigure(List<Segment.Straight> lines, List<Contour> arrows
         }
     }
 
-    private static Contour head(Point tip, Point shaft) {
+    /// {@return an arrow head}
+    ///
+    /// @param shaft from the tip to the foot of the head
+    public static Contour head(Point tip, Point shaft) {
         var foot = tip.plus(shaft);
         var aside = shaft.left().times(ARROW_HALF / ARROW);
         return Contour.polygon(tip, foot.plus(aside), foot.minus(aside));

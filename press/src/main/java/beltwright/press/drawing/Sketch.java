@@ -7,22 +7,22 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /// A view while it is being drawn, from back to front. What lacks a dimension is left out and remembered.
-final class Sketch {
+public final class Sketch {
     private final List<Entity> entities = new ArrayList<>();
     private final Set<String> unfinished = new TreeSet<>();
     private Tag tag = Tag.NONE;
 
     /// From here on, everything drawn belongs to this seat.
-    void of(SeatName seat) {
+    public void of(SeatName seat) {
         tag = new Tag(seat.toString(), "", Tag.Emphasis.NORMAL);
     }
 
     /// From here on, what is drawn belongs to no part.
-    void ofNothing() {
+    public void ofNothing() {
         tag = Tag.NONE;
     }
 
-    void add(Entity entity) {
+    public void add(Entity entity) {
         if (entity.finite()) {
             entities.add(entity);
         } else {
@@ -30,50 +30,50 @@ final class Sketch {
         }
     }
 
-    void line(double x1, double y1, double x2, double y2, LineClass line) {
+    public void line(double x1, double y1, double x2, double y2, LineClass line) {
         line(new Point(x1, y1), new Point(x2, y2), line);
     }
 
-    void line(Point from, Point to, LineClass line) {
+    public void line(Point from, Point to, LineClass line) {
         add(new Entity.Line(from, to, line, tag));
     }
 
-    void segment(Segment segment, LineClass line) {
+    public void segment(Segment segment, LineClass line) {
         switch (segment) {
             case Segment.Straight s -> line(s.from(), s.to(), line);
             case Segment.Bow b -> add(new Entity.Arc(b, line, tag));
         }
     }
 
-    void circle(Point centre, double radius, LineClass line) {
+    public void circle(Point centre, double radius, LineClass line) {
         circle(centre, radius, line, Fill.OPEN);
     }
 
-    void circle(Point centre, double radius, LineClass line, Fill fill) {
+    public void circle(Point centre, double radius, LineClass line, Fill fill) {
         add(new Entity.Circle(centre, radius, line, fill, false, tag));
     }
 
-    void path(Contour contour, LineClass line, Fill fill) {
+    public void path(Contour contour, LineClass line, Fill fill) {
         path(List.of(contour), line, fill, false);
     }
 
-    void path(List<Contour> contours, LineClass line, Fill fill, boolean turned) {
+    public void path(List<Contour> contours, LineClass line, Fill fill, boolean turned) {
         add(new Entity.Path(contours, line, fill, turned, tag));
     }
 
-    void rectangle(double x1, double y1, double x2, double y2, LineClass line, Fill fill) {
+    public void rectangle(double x1, double y1, double x2, double y2, LineClass line, Fill fill) {
         path(Contour.rectangle(x1, y1, x2, y2), line, fill);
     }
 
-    void rectangle(double x1, double y1, double x2, double y2, Fill fill, boolean turned) {
+    public void rectangle(double x1, double y1, double x2, double y2, Fill fill, boolean turned) {
         path(List.of(Contour.rectangle(x1, y1, x2, y2)), LineClass.OUTLINE, fill, turned);
     }
 
-    void text(Point at, String words, double sizeMm, Entity.Text.Anchor anchor) {
+    public void text(Point at, String words, double sizeMm, Entity.Text.Anchor anchor) {
         add(new Entity.Text(at, words, sizeMm, anchor, 0, false, tag));
     }
 
-    List<Entity> entities() {
+    public List<Entity> entities() {
         return List.copyOf(entities);
     }
 

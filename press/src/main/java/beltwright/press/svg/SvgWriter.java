@@ -18,7 +18,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.TreeSet;
 
-/// Writes a drawing as SVG: real size in mm, classes for meaning, `data-seat` and `data-finding` for whoever points.
+/// Writes a drawing as SVG: real size in mm, classes for meaning, `data-seat`, `data-finding` and `data-field` for
+/// whoever points.
 ///
 /// The same drawing gives the same bytes.
 public final class SvgWriter {
@@ -157,6 +158,9 @@ public final class SvgWriter {
         }
         if (!tag.finding().isEmpty()) {
             out.append(" data-finding=\"").append(escaped(tag.finding())).append('"');
+        }
+        if (!tag.field().isEmpty()) {
+            out.append(" data-field=\"").append(escaped(tag.field())).append('"');
         }
         switch (tag.emphasis()) {
             case NORMAL -> {}
