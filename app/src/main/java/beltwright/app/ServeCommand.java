@@ -7,7 +7,8 @@ import picocli.CommandLine.Option;
         name = "serve",
         description = {
             "Serve the bench to a browser on this machine, and to no other, until Ctrl-C:",
-            "drawings and margin ladder of a kit, and what an edit moves."
+            "drawings and margin ladder of a kit, and what an edit moves; parts to enter; what goes with what.",
+            "A file named with --workshop that is not there yet is made, empty."
         },
         footer = {"", "Example:", "  ./beltwright serve --port " + Serving.PORT})
 final class ServeCommand extends WorkshopCommand {
@@ -25,7 +26,7 @@ final class ServeCommand extends WorkshopCommand {
     @Override
     public Integer call() {
         Serving.checkPort(port);
-        return Serving.serve(readWorkshop(), port, address -> {
+        return Serving.serve(workshopToServe(), port, address -> {
             if (json) {
                 say(AnswerJson.serving(address));
             } else {

@@ -1,15 +1,9 @@
 package beltwright.app;
 
+import beltwright.app.bench.Slots;
 import beltwright.pairs.SlotCover;
-import beltwright.part.Belt;
-import beltwright.part.DrivePulley;
-import beltwright.part.Mount;
-import beltwright.part.Part;
-import beltwright.part.WheelPulley;
 import beltwright.press.json.PairJson;
 import beltwright.quantity.Numbers;
-import beltwright.quantity.Refusal;
-import beltwright.workshop.Shelf;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
@@ -32,38 +26,13 @@ final class SlotsCommand extends WorkshopCommand {
 
     @Override
     public Integer call() {
-        var cover = cover(readWorkshop().shelf(), mount);
+        var cover = Slots.cover(readWorkshop().shelf(), mount);
         if (json) {
             say(PairJson.of(cover));
         } else {
             say(told(cover));
         }
         return Exit.NOTHING_FAILS;
-    }
-
-    /// {@return the slot of this mount over every pulley and belt of a shelf}
-    public static SlotCover cover(Shelf shelf, String id) {
-        if (!(shelf.part(id) instanceof Mount mount)) {
-            throw new Refusal(
-                    "mount",
-                    "'" + id + "' is a " + shelf.part(id).kind(),
-                    String.join(
-                            ", ", all(shelf, Mount.class).stream().map(Part::id).toList()),
-                    "name a mount");
-        }
-        return SlotCover.of(
-                mount,
-                all(shelf, DrivePulley.class),
-                all(shelf, WheelPulley.class),
-                all(shelf, Belt.class),
-                shelf.reference());
-    }
-
-    private static <P extends Part> List<P> all(Shelf shelf, Class<P> kind) {
-        return shelf.parts().values().stream()
-                .filter(kind::isInstance)
-                .map(kind::cast)
-                .toList();
     }
 
     private List<String> told(SlotCover cover) {

@@ -52,6 +52,12 @@ abstract class WorkshopCommand extends Command {
         return open(named);
     }
 
+    /// {@return the workshop that is there, or the one that is named, made empty where it is not there yet}
+    Workshop workshopToServe() {
+        var file = named();
+        return file == null ? readWorkshop() : open(file);
+    }
+
     /// {@return the file of the workshop to write into, there or not}
     Path workshopToWrite() {
         var named = named();

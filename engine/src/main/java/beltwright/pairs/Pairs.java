@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 public record Pairs(Function<String, Part> shelf, Reference reference) {
 
     /// A row put together with a column, and which checks tell of the two.
-    private record Met(Kit kit, Predicate<Check> telling) {}
+    private record Met(Kit kit, Set<Role> changed, Predicate<Check> telling) {}
 
     /// {@return every row against every column, row by row, each worked out as it is taken}
     public Stream<Pair> stream(List<? extends Thing> rows, List<? extends Thing> columns) {
@@ -90,7 +90,9 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
         }
         var ofRow = roles(first);
         var ofColumn = roles(second);
-        return new Met(Kit.partly(parts, reference), check -> reads(check, ofRow) && reads(check, ofColumn));
+        var both = EnumSet.copyOf(ofRow);
+        both.addAll(ofColumn);
+        return new Met(Kit.partly(parts, reference), both, check -> reads(check, ofRow) && reads(check, ofColumn));
     }
 
     private Met inKit(Thing.OfKit kit, Thing filling) {
@@ -102,7 +104,7 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
                 .findFirst()
                 .orElseGet(() -> shelf.apply(id));
         var roles = roles(places);
-        return new Met(Kit.resolve(draft, filled, reference), check -> reads(check, roles));
+        return new Met(Kit.resolve(draft, filled, reference), roles, check -> reads(check, roles));
     }
 
     private static List<Thing.InPlace> places(Thing thing) {

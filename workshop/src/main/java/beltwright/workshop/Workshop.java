@@ -1,5 +1,6 @@
 package beltwright.workshop;
 
+import beltwright.part.Kinds;
 import beltwright.part.Part;
 import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
@@ -7,6 +8,7 @@ import beltwright.workshop.document.Agreement;
 import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Measurement;
 import beltwright.workshop.document.Mistake;
+import beltwright.workshop.document.PartRow;
 import beltwright.workshop.document.Reading;
 import beltwright.workshop.document.ReferenceFile;
 import beltwright.workshop.table.Preview;
@@ -19,6 +21,8 @@ import java.util.stream.Stream;
 
 /// A workshop's store together with its reference file: import and export.
 public record Workshop(Store store, Reference reference) {
+
+    private static final String FORM = "form";
 
     /// What an import did: it saved these documents, or it found these mistakes and saved nothing.
     public record Import(List<Document> saved, List<Mistake> mistakes) {
@@ -80,6 +84,25 @@ public record Workshop(Store store, Reference reference) {
                     : List.of();
         });
         return new Import(saved, mistakes);
+    }
+
+    /// Saves one part given as cells by the paths of its fields, or nothing.
+    ///
+    /// @param replace whether a part of the same kind that is kept already gives way
+    /// @return everything that is wrong, each with the path of its field after the id; empty where it was saved
+    public List<Mistake> importPart(Kinds kind, Map<String, String> cells, boolean replace) {
+        var mistakes = new ArrayList<Mistake>();
+        store.change(stored -> {
+            var read = agreed(PartRow.read(FORM, 1, kind, cells), stored, reference);
+            mistakes.addAll(read.mistakes());
+            var id = cells.getOrDefault(PartRow.ID, "");
+            if (!replace && stored.containsKey(id)) {
+                mistakes.add(new Mistake(
+                        FORM, 1, id + ".id", "'" + id + "' is kept already", "an id of its own", "choose another id"));
+            }
+            return mistakes.isEmpty() ? read.sound() : List.of();
+        });
+        return mistakes;
     }
 
     /// {@return the shelf that importing these folders into an empty store would give}

@@ -5,6 +5,7 @@ import beltwright.check.Verdict;
 import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.layout.LayoutSolver;
+import beltwright.press.chart.SlotChart;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.guide.GuidePage;
@@ -23,6 +24,7 @@ import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -94,6 +96,19 @@ public final class Bench implements AutoCloseable {
         });
         config.routes.before(this::guard);
         config.routes.get("/", this::first);
+        var pairs = new PairsPages(this);
+        config.routes.get("/pairs", pairs::page);
+        config.routes.get("/pairs/why", pairs::why);
+        config.routes.get("/pairs/stream", pairs::stream);
+        config.routes.get("/kits/{kit}/mend", pairs::mend);
+        var parts = new PartsPages(this);
+        config.routes.get("/parts", parts::list);
+        config.routes.get("/parts/new", parts::fresh);
+        config.routes.get("/parts/paste", parts::paste);
+        config.routes.post("/parts/paste", parts::pasted);
+        config.routes.post("/parts/save", parts::save);
+        config.routes.get("/parts/{part}", parts::open);
+        config.routes.get("/slots/{mount}", this::slots);
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
         config.routes.get("/kits/{kit}/working", this::working);
@@ -111,6 +126,9 @@ public final class Bench implements AutoCloseable {
         config.routes.get(
                 "/sheet.css",
                 ctx -> ctx.contentType("text/css; charset=utf-8").result(SvgWriter.style() + resource("sheet.css")));
+        config.routes.get(
+                "/shelf.js",
+                ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource("shelf.js")));
         config.routes.get(
                 "/bench.js",
                 ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource("bench.js")));
@@ -137,7 +155,7 @@ public final class Bench implements AutoCloseable {
     }
 
     /// {@return everything kept, read anew when another command has changed it}
-    private synchronized Shelf shelf() {
+    synchronized Shelf shelf() {
         var hash = workshop.store().contentHash();
         var current = read;
         if (current == null || !hash.equals(current.hash())) {
@@ -147,7 +165,7 @@ public final class Bench implements AutoCloseable {
         return current.shelf();
     }
 
-    private static Draft draft(Context ctx) {
+    static Draft draft(Context ctx) {
         return Draft.parse(ctx.pathParam("kit"), ctx.queryParams("set"));
     }
 
@@ -160,14 +178,32 @@ public final class Bench implements AutoCloseable {
         return ctx.queryParams("set").isEmpty() ? "draft" : "draft, edits not kept";
     }
 
+    Workshop workshop() {
+        return workshop;
+    }
+
+    static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    /// Which belts fall in the slot of a mount.
+    private void slots(Context ctx) {
+        var shelf = shelf();
+        var cover = Slots.cover(shelf, ctx.pathParam("mount"));
+        render(
+                ctx,
+                "bench/slots.jte",
+                Map.of(
+                        "places", Places.of(shelf, "parts"),
+                        "cover", cover,
+                        "chart", SvgWriter.inline(SlotChart.of(cover), "slots")));
+    }
+
     /// Opens the kit that fails first; a bench with nothing on it says what to do next.
     private void first(Context ctx) {
         var links = links(shelf(), "");
         if (links.isEmpty()) {
-            page(
-                    ctx,
-                    "This workshop holds no kits yet.",
-                    "Run ./beltwright import FOLDER with a folder of kits and parts, then reload.");
+            ctx.redirect(shelf().parts().isEmpty() ? "/parts" : "/pairs");
             return;
         }
         var open =
@@ -295,10 +331,13 @@ public final class Bench implements AutoCloseable {
 
     private void page(Context ctx, String says, String next) {
         var shelf = shelf();
-        render(ctx, "bench/note.jte", Map.of("says", says, "next", next, "kits", links(shelf, "")));
+        render(
+                ctx,
+                "bench/note.jte",
+                Map.of("says", says, "next", next, "kits", links(shelf, ""), "places", Places.of(shelf, "")));
     }
 
-    private void render(Context ctx, String template, Map<String, Object> data) {
+    void render(Context ctx, String template, Map<String, Object> data) {
         var output = new StringOutput(256 * 1024);
         templates.render(template, data, output);
         ctx.html(output.toString());

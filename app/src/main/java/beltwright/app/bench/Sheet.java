@@ -108,6 +108,15 @@ public final class Sheet {
                 : weakest.subjects().getFirst();
     }
 
+    public Places places() {
+        return Places.of(shelf, "kits");
+    }
+
+    /// {@return where the smallest change that mends a finding is fetched from}
+    public String mendAddress(String key) {
+        return under("/mend", key);
+    }
+
     public Dossier dossier() {
         return dossier;
     }
@@ -174,7 +183,11 @@ public final class Sheet {
 
     /// {@return where the working of a finding or number is fetched from}
     public String workingAddress(String key) {
-        var address = draft.address("/working");
+        return under("/working", key);
+    }
+
+    private String under(String page, String key) {
+        var address = draft.address(page);
         return address + (address.indexOf('?') < 0 ? '?' : '&') + "of="
                 + java.net.URLEncoder.encode(key, java.nio.charset.StandardCharsets.UTF_8);
     }

@@ -12,15 +12,30 @@ import java.util.List;
 /// @param allowed what an error says is allowed
 /// @param required whether every part must say it
 /// @param choices the values to choose from, empty where any text or number can be typed
+/// @param when which other field says whether there is anything to measure: `shaftForm=D`; empty for always
 public record PartField(
-        String path, Class<?> type, String meaning, String allowed, boolean required, List<String> choices) {
+        String path,
+        Class<?> type,
+        String meaning,
+        String allowed,
+        boolean required,
+        List<String> choices,
+        String when) {
     public PartField {
         choices = List.copyOf(choices);
     }
 
     static PartField of(String path, FieldForm form) {
         boolean required = !form.dimension() && !form.optionalText();
-        return new PartField(path, form.type(), form.meaning(), form.allowed(), required, form.choices());
+        var inside = path.substring(0, path.lastIndexOf('.') + 1);
+        return new PartField(
+                path,
+                form.type(),
+                form.meaning(),
+                form.allowed(),
+                required,
+                form.choices(),
+                form.when() == When.ALWAYS ? "" : inside + form.when());
     }
 
     public boolean dimension() {

@@ -31,9 +31,9 @@ public final class PartRow {
     /// last}
     public static List<PartField> fields(Kinds kind) {
         var fields = new ArrayList<PartField>();
-        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of()));
+        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of(), ""));
         RecordForm.of(kind.type()).paths().forEach((path, form) -> fields.add(PartField.of(path, form)));
-        fields.add(new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of()));
+        fields.add(new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of(), ""));
         return fields;
     }
 

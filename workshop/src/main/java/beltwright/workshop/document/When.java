@@ -26,6 +26,11 @@ record When(String field, List<String> words, int above) {
         return new When(text.substring(0, above), List.of(), Integer.parseInt(text.substring(above + 1)));
     }
 
+    @Override
+    public String toString() {
+        return field.isEmpty() ? "" : words.isEmpty() ? field + ">" + above : field + "=" + String.join("|", words);
+    }
+
     /// @param known what the fields before it hold; one that is not known yet counts as met
     boolean met(Map<String, ?> known) {
         var value = known.get(field);

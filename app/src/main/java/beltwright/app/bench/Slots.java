@@ -1,0 +1,41 @@
+package beltwright.app.bench;
+
+import beltwright.pairs.SlotCover;
+import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Mount;
+import beltwright.part.Part;
+import beltwright.part.WheelPulley;
+import beltwright.quantity.Refusal;
+import beltwright.workshop.Shelf;
+import java.util.List;
+
+/// The slot of one mount over every pulley and belt of a shelf.
+public final class Slots {
+    private Slots() {}
+
+    /// @throws Refusal if there is no such mount
+    public static SlotCover cover(Shelf shelf, String id) {
+        if (!(shelf.part(id) instanceof Mount mount)) {
+            throw new Refusal(
+                    "mount",
+                    "'" + id + "' is a " + shelf.part(id).kind(),
+                    String.join(
+                            ", ", all(shelf, Mount.class).stream().map(Part::id).toList()),
+                    "name a mount");
+        }
+        return SlotCover.of(
+                mount,
+                all(shelf, DrivePulley.class),
+                all(shelf, WheelPulley.class),
+                all(shelf, Belt.class),
+                shelf.reference());
+    }
+
+    private static <P extends Part> List<P> all(Shelf shelf, Class<P> kind) {
+        return shelf.parts().values().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .toList();
+    }
+}

@@ -1,0 +1,119 @@
+// Pages of parts and pairs work without this module, by links and forms. With it the figure answers the field that is
+// being typed, fields that do not apply step aside, a cell opens beside its matrix, and a large matrix fills as it is
+// worked out. It works nothing out: every number comes from the server.
+
+document.documentElement.classList.add("live");
+
+// ---- entering a part ----
+
+const entry = document.getElementById("entry");
+
+function value(path) {
+  return entry.elements[path]?.value ?? "";
+}
+
+function applies(when) {
+  if (!when) return true;
+  const equals = when.indexOf("=");
+  if (equals > 0) return when.slice(equals + 1).split("|").includes(value(when.slice(0, equals)));
+  const [path, above] = when.split(">");
+  return Number(value(path) || 0) > Number(above);
+}
+
+function stepAside() {
+  entry.querySelectorAll(".asked[data-when]").forEach((e) => {
+    let on = applies(e.dataset.when);
+    const other = e.dataset.when.split(/[=>]/)[0];
+    const parent = entry.querySelector(`.asked[data-path="${CSS.escape(other)}"]`);
+    if (on && parent?.hidden) on = false;
+    e.hidden = !on;
+    e.querySelectorAll("input, select").forEach((i) => { i.disabled = !on; });
+  });
+}
+
+function pointAt(path) {
+  document.querySelectorAll(".measure [data-field]").forEach((g) => g.classList.toggle("sel", g.dataset.field === path));
+}
+
+if (entry) {
+  stepAside();
+  entry.addEventListener("input", stepAside);
+  entry.addEventListener("change", stepAside);
+  entry.addEventListener("focusin", (event) => pointAt(event.target.closest(".asked")?.dataset.path));
+  document.querySelectorAll(".measure [data-field]").forEach((g) => g.addEventListener("click", () => {
+    document.getElementById("p-" + g.dataset.field)?.focus();
+  }));
+  entry.querySelector("[aria-invalid]")?.focus();
+}
+
+// ---- opening a cell ----
+
+const why = document.getElementById("why");
+
+document.addEventListener("click", async (event) => {
+  const link = event.target.closest("a[data-why]");
+  if (!link || !why || event.ctrlKey || event.metaKey || event.shiftKey) return;
+  event.preventDefault();
+  document.querySelectorAll("td.open").forEach((td) => td.classList.remove("open"));
+  link.closest("td").classList.add("open");
+  const response = await fetch(link.href, { headers: { Accept: "text/html" } });
+  const page = new DOMParser().parseFromString(await response.text(), "text/html");
+  const reason = page.getElementById("reason") ?? page.querySelector("main");
+  why.replaceChildren(document.adoptNode(reason));
+  why.focus({ preventScroll: false });
+});
+
+// ---- a large matrix ----
+
+const progress = document.getElementById("progress");
+
+async function stream() {
+  const cells = new Map();
+  document.querySelectorAll("td[data-row]").forEach((td) => cells.set(td.dataset.row + "\u0000" + td.dataset.column, td));
+  const bar = document.getElementById("bar");
+  const response = await fetch(progress.dataset.stream);
+  const reader = response.body.pipeThrough(new TextDecoderStream()).getReader();
+  const counts = new Map();
+  let rest = "";
+  let done = 0;
+  for (;;) {
+    const { value: piece, done: end } = await reader.read();
+    if (end) break;
+    const lines = (rest + piece).split("\n");
+    rest = lines.pop();
+    for (const line of lines) {
+      const pair = JSON.parse(line);
+      fillCell(cells.get(pair.row + "\u0000" + pair.column), pair);
+      counts.set(pair.verdict, (counts.get(pair.verdict) ?? 0) + 1);
+      done++;
+    }
+    bar.value = done;
+    progress.textContent = `${done} of ${progress.dataset.all} pairs`;
+  }
+  bar.remove();
+  progress.textContent = ["fails", "cannot tell", "marginal", "holds"].map((v) => `${counts.get(v) ?? 0} ${v}`).join(" · ");
+}
+
+function fillCell(td, pair) {
+  if (!td) return;
+  if (!pair.verdict) {
+    td.textContent = "–";
+    return;
+  }
+  td.className = pair.verdict.replace(" ", "-");
+  const link = document.createElement("a");
+  link.href = progress.dataset.stream.replace("/stream", "/why")
+    + "&row=" + encodeURIComponent(pair.row) + "&column=" + encodeURIComponent(pair.column);
+  link.dataset.why = "";
+  const word = document.createElement("b");
+  word.textContent = pair.verdict;
+  const slack = document.createElement("span");
+  slack.className = "slack";
+  slack.textContent = pair.decides?.text ?? "";
+  const check = document.createElement("small");
+  check.textContent = pair.decides?.check ?? pair.refused ?? "";
+  link.append(word, slack, check);
+  td.append(link);
+}
+
+if (progress?.dataset.stream) stream();
