@@ -43,7 +43,7 @@ final class SlotsCommand extends WorkshopCommand {
                 + " mm between axle and motor");
         for (var line : cover.lines()) {
             lines.add("");
-            lines.add(line.drive().id() + " and " + line.wheel().id());
+            lines.addAll(Typesetting.hanging("", String.join(" with ", line.names()), desk.columns()));
             for (var mark : line.marks()) {
                 var name = mark.onShelf() ? String.join(", ", mark.belts()) : "(" + mark.teeth() + " teeth)";
                 var c = mark.centreDistanceMm();

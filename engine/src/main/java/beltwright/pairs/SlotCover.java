@@ -17,6 +17,8 @@ import beltwright.part.StandardSizes;
 import beltwright.part.WheelPulley;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,10 +38,38 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
-    /// Two pulleys and the belts that come near the slot, shortest first.
-    public record Line(DrivePulley drive, WheelPulley wheel, List<Mark> marks) {
+    /// Two pulleys and the belts that come near the slot, shortest first; pulleys that differ in nothing here share a
+    /// line.
+    public record Line(List<DrivePulley> drives, List<WheelPulley> wheels, List<Mark> marks) {
         public Line {
+            drives = List.copyOf(drives);
+            wheels = List.copyOf(wheels);
             marks = List.copyOf(marks);
+        }
+
+        private String alike() {
+            return drives.getFirst().rim().teeth() + " "
+                    + wheels.getFirst().rim().teeth()
+                    + marks.stream()
+                            .map(m -> m.teeth() + "@" + m.centreDistanceMm() + m.verdict())
+                            .toList();
+        }
+
+        private Line and(Line other) {
+            return new Line(joined(drives, other.drives), joined(wheels, other.wheels), marks);
+        }
+
+        private static <P> List<P> joined(List<P> a, List<P> b) {
+            var all = new LinkedHashSet<>(a);
+            all.addAll(b);
+            return List.copyOf(all);
+        }
+
+        /// {@return the ids of the drive pulleys, then of the wheel pulleys}
+        public List<String> names() {
+            return List.of(
+                    String.join(", ", drives.stream().map(Part::id).toList()),
+                    String.join(", ", wheels.stream().map(Part::id).toList()));
         }
     }
 
@@ -58,11 +88,12 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
     /// A belt that is not on the shelf is taken with the usual tolerance of its length.
     public static SlotCover of(
             Mount mount, List<DrivePulley> drives, List<WheelPulley> wheels, List<Belt> belts, Reference reference) {
-        var lines = new ArrayList<Line>();
+        var lines = new LinkedHashMap<String, Line>();
         for (var drive : drives) {
             for (var wheel : wheels) {
                 if (drive.rim().profile() == wheel.rim().profile()) {
-                    lines.add(new Line(drive, wheel, marks(mount, drive, wheel, belts, reference)));
+                    var line = new Line(List.of(drive), List.of(wheel), marks(mount, drive, wheel, belts, reference));
+                    lines.merge(line.alike(), line, Line::and);
                 }
             }
         }
@@ -72,7 +103,7 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
                         mount.slotMinMm().nominal(),
                         (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2,
                         mount.slotMaxMm().nominal()),
-                lines);
+                List.copyOf(lines.values()));
     }
 
     private static List<Mark> marks(

@@ -2,6 +2,7 @@ package beltwright.press.chart;
 
 import beltwright.check.Verdict;
 import beltwright.pairs.SlotCover;
+import beltwright.part.Part;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.Entity.Text.Anchor;
 import beltwright.press.drawing.Fill;
@@ -88,8 +89,8 @@ public final class SlotChart {
 
     private void line(SlotCover.Line line, double y) {
         sketch.line(2, y + ROW / 2 + 0.5, LEFT + WIDE, y + ROW / 2 + 0.5, LineClass.DIMENSION);
-        sketch.text(new Point(2, y + 1), line.drive().id(), LETTERS, Anchor.START);
-        sketch.text(new Point(2, y - 3), line.wheel().id(), LETTERS, Anchor.START);
+        sketch.text(new Point(2, y + 1), named(line.drives()), LETTERS, Anchor.START);
+        sketch.text(new Point(2, y - 3), named(line.wheels()), LETTERS, Anchor.START);
         sketch.line(LEFT, y - 1, LEFT + WIDE, y - 1, LineClass.CENTRE);
         for (var mark : line.marks()) {
             mark(mark, y - 1);
@@ -99,11 +100,17 @@ public final class SlotChart {
         }
     }
 
+    /// {@return the first by name, and how many more there are}
+    private static String named(List<? extends Part> parts) {
+        var first = parts.getFirst().id();
+        return parts.size() == 1 ? first : first + " and " + (parts.size() - 1) + " more";
+    }
+
     private void mark(SlotCover.Mark mark, double y) {
         double at = x(mark.centreDistanceMm().nominal());
         double low = x(mark.centreDistanceMm().low());
         double high = x(mark.centreDistanceMm().high());
-        if (at < LEFT || at > LEFT + WIDE) {
+        if (at < LEFT + 3 || at > LEFT + WIDE - 3) {
             return;
         }
         sketch.line(low, y - 1.6, low, y + 1.6, LineClass.EDGE);
@@ -137,11 +144,7 @@ public final class SlotChart {
         var text = new StringBuilder("Slot from " + Numbers.fixed(cover.slot().low(), 1) + " to "
                 + Numbers.fixed(cover.slot().high(), 1) + " mm.");
         for (var line : cover.lines()) {
-            text.append(' ')
-                    .append(line.drive().name())
-                    .append(" and ")
-                    .append(line.wheel().name())
-                    .append(':');
+            text.append(' ').append(String.join(" and ", line.names())).append(':');
             for (var mark : line.marks()) {
                 if (mark.onShelf()) {
                     text.append(' ')

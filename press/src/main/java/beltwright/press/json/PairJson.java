@@ -90,8 +90,10 @@ public final class PairJson {
         var lines = json.putArray("lines");
         for (var line : cover.lines()) {
             var one = lines.addObject();
-            one.put("drivePulley", line.drive().id());
-            one.put("wheelPulley", line.wheel().id());
+            var drives = one.putArray("drivePulleys");
+            line.drives().forEach(p -> drives.add(p.id()));
+            var wheels = one.putArray("wheelPulleys");
+            line.wheels().forEach(p -> wheels.add(p.id()));
             var marks = one.putArray("marks");
             for (var mark : line.marks()) {
                 var m = marks.addObject();
