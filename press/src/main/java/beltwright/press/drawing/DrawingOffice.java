@@ -4,9 +4,11 @@ import beltwright.assembly.Step;
 import beltwright.dossier.Dossier;
 import beltwright.kit.Drive;
 import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DriveLayout;
+import beltwright.part.Idler;
 import beltwright.part.Reference;
 import java.util.ArrayList;
 import java.util.List;
@@ -197,7 +199,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         var can = drive.motor().canDiameterMm().nominal() / 2;
         words.add(edge(drive, Role.MOTOR, facing.of(motor.plus(Point.polar(can, outward.angle() + 1.9))), "motor can"));
         var belt = drive.belt();
-        var path = new BeltPath(Point.ORIGIN, big.pitchDiameterMm() / 2, motor, small.pitchDiameterMm() / 2);
+        var path = BeltPath.of(drive, at);
         if (path.exists()) {
             words.add(edge(
                     drive,
@@ -205,7 +207,30 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
                     facing.of(path.stretches(0).getLast().halfway()),
                     belt.profile().standard() + ", " + belt.teeth() + " teeth"));
         }
+        var idler = new IdlerDrawing(drive, at);
+        if (idler.any()) {
+            words.add(edge(
+                    drive,
+                    Role.IDLER,
+                    facing.of(idler.centre().plus(Point.polar(idler.runsOnMm(), outward.angle() + Math.PI / 2))),
+                    idlerWords(drive.idler())));
+        }
+        var cover = new CoverDrawing(drive, at);
+        if (cover.any()) {
+            words.add(edge(drive, Role.COVER, facing.of(cover.farEnd()), "cover, face cut away"));
+        }
+        var deck = new DeckDrawing(dossier.kit());
+        if (!dossier.kit().deck().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.DECK), facing.of(deck.topMm()), "deck"));
+        }
+        if (!dossier.kit().riser().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.RISER), facing.of(deck.riserEndMm()), "riser"));
+        }
         return words;
+    }
+
+    private static String idlerWords(Idler idler) {
+        return idler.runs() == Idler.Runs.INSIDE ? "idler, " + idler.teeth() + " teeth" : "idler on the belt's back";
     }
 
     private static Callout edge(Drive drive, Role role, Point at, String words) {

@@ -7,6 +7,7 @@ import beltwright.kit.SeatName;
 import beltwright.layout.DriveLayout;
 import beltwright.layout.EndLayout;
 import beltwright.part.Sleeve;
+import java.util.ArrayList;
 import java.util.List;
 
 /// Points on the parts of one drive in the plan, where their names are hung.
@@ -30,7 +31,7 @@ final class PartNames {
         double ring = middle(
                 ends.innerBearing().boreMm().nominal() / 2,
                 ends.innerBearing().outsideMm().nominal() / 2);
-        return List.of(
+        var names = new ArrayList<>(List.of(
                 Callout.of(
                         drive.seat(Role.MOTOR),
                         new Point(
@@ -61,7 +62,10 @@ final class PartNames {
                                 -tyre * 0.85)),
                 Callout.of(
                         seat(drive, Role.INNER_RING),
-                        new Point(across.x(end.ringOuterMm().nominal() / 2), -sleeve(ends.innerRing()))),
+                        new Point(
+                                across.x(end.ringOuterMm().nominal()
+                                        - ends.innerRing().lengthMm().nominal() / 2),
+                                -sleeve(ends.innerRing()))),
                 Callout.of(
                         seat(drive, Role.INNER_BEARING),
                         new Point(across.x(end.innerBearingOuterMm().nominal() - bearing / 2), -ring)),
@@ -71,7 +75,39 @@ final class PartNames {
                         new Point(
                                 across.x(end.stackMm().nominal()
                                         + ends.nut().heightMm().nominal() / 2),
-                                ends.nut().thread().hexagonMm() * 0.4)));
+                                ends.nut().thread().hexagonMm() * 0.4))));
+        var idler = new IdlerDrawing(drive, at);
+        if (idler.any()) {
+            double face = at.driveRimMiddleMm().nominal()
+                    + drive.idler().faceWidthMm().nominal() / 4;
+            names.add(Callout.of(
+                    drive.seat(Role.IDLER),
+                    new Point(across.x(face), at.idlerXMm() + toward * idler.runsOnMm() * 0.65)));
+        }
+        if (!drive.cover().blank()) {
+            double face = at.plateOuterMm().nominal()
+                    + drive.cover().depthMm().nominal()
+                    + drive.cover().wallMm().nominal() / 2;
+            names.add(Callout.of(
+                    drive.seat(Role.COVER),
+                    new Point(
+                            across.x(face),
+                            axis + toward * drive.cover().radiusMm().nominal() * 0.8)));
+        }
+        if (!ends.spacer().blank()) {
+            double half = ends.spacer().lengthMm().nominal() / 2;
+            names.add(Callout.of(seat(drive, Role.AXLE_SPACER), new Point(across.x(half), -sleeve(ends.spacer()))));
+        }
+        if (!ends.washer().blank()) {
+            double station =
+                    end.stackMm().nominal() - ends.washer().thicknessMm().nominal() / 2;
+            double radius = middle(
+                            ends.washer().holeMm().nominal(),
+                            ends.washer().outsideMm().nominal())
+                    / 2;
+            names.add(Callout.of(seat(drive, Role.AXLE_WASHER), new Point(across.x(station), -radius)));
+        }
+        return names;
     }
 
     private static double sleeve(Sleeve sleeve) {
