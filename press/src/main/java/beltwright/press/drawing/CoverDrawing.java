@@ -9,7 +9,9 @@ import java.util.List;
 /// The cover of one drive, where it has one: from the side with its face cut away, in the plan cut through the motor
 /// axis.
 ///
-/// Its wall is a half turn around the motor axis, then runs straight towards the axle.
+/// Its wall runs around the motor axis, then along both spans of the belt towards the axle, as far off them as it
+/// stands
+/// off the drive pulley.
 record CoverDrawing(Drive drive, DriveLayout at) {
     private static final double FOOT_WALL = 1; // around the head of a cover screw, as drawn (mm)
 
@@ -97,30 +99,43 @@ record CoverDrawing(Drive drive, DriveLayout at) {
         return new Contour(outline);
     }
 
+    /// {@return half the angle of the wall's arc: where the spans would leave the drive pulley without an idler}
+    private double half() {
+        double more = drive.wheelPulley().rim().pitchDiameterMm()
+                - drive.drivePulley().rim().pitchDiameterMm();
+        double tangent = Math.acos(more / 2 / motor().length());
+        return Double.isNaN(tangent) ? Math.PI / 2 : tangent;
+    }
+
     /// Counter-clockwise from the open end, seen with the motor to the right of the axle.
     private List<Segment> line(double radius) {
-        double reach = drive.cover().reachMm().nominal();
-        var round = new Segment.Bow(motor(), radius, along().angle() - Math.PI / 2, Math.PI);
-        var open = along().times(reach);
-        var straight = List.<Segment>of(
-                new Segment.Straight(round.from().minus(open), round.from()),
+        var round = new Segment.Bow(motor(), radius, along().angle() - half(), 2 * half());
+        double straight = straight(radius);
+        var start = round.from().minus(motor()).left().unit().times(straight);
+        var end = round.to().minus(motor()).left().unit().times(straight);
+        return List.of(
+                new Segment.Straight(round.from().minus(start), round.from()),
                 round,
-                new Segment.Straight(round.to(), round.to().minus(open)));
-        return reach > 0 ? straight : List.of(round);
+                new Segment.Straight(round.to(), round.to().plus(end)));
+    }
+
+    /// {@return the length of the wall beside a span}
+    private double straight(double radius) {
+        return (drive.cover().reachMm().nominal() + radius * Math.cos(half())) / Math.sin(half());
     }
 
     /// {@return how far along the wall it crosses the line straight down from the motor axis}
     private double lowest(double radius) {
-        double reach = drive.cover().reachMm().nominal();
-        // from the beginning of the half turn to straight down, a quarter before it to a quarter past its end
+        // from the beginning of the arc to straight down, a quarter before it to three quarters past it
         double quarter = Math.PI / 2;
-        double turn = Math.IEEEremainder(-along().angle() - quarter, 2 * Math.PI) + quarter;
+        double turn = Math.IEEEremainder(half() - along().angle() - Math.PI, 2 * Math.PI) + quarter;
         double steepest = quarter - 0.01;
+        double straight = straight(radius);
         if (turn < 0) {
-            return reach - radius * Math.tan(Math.min(-turn, steepest));
+            return straight - radius * Math.tan(Math.min(-turn, steepest));
         }
-        double past = turn - Math.PI;
-        return reach + (past > 0 ? radius * (Math.PI + Math.tan(Math.min(past, steepest))) : radius * turn);
+        double past = turn - 2 * half();
+        return straight + (past > 0 ? radius * (2 * half() + Math.tan(Math.min(past, steepest))) : radius * turn);
     }
 
     /// What is seen of it behind the cut.

@@ -43,6 +43,11 @@ record DeckDrawing(Kit kit) {
         return new Point(endMm() + 12, undersideMm() + kit.deck().thicknessMm().nominal());
     }
 
+    /// {@return a point on the edge of the deck in the plan}
+    Point edgeMm() {
+        return new Point(kit.deck().widthMm().nominal() * 0.3, endMm());
+    }
+
     /// {@return a point on the hind face of the riser}
     Point riserEndMm() {
         return new Point(
@@ -74,7 +79,8 @@ record DeckDrawing(Kit kit) {
         zigzag(sketch, new Point(ahead, under), new Point(ahead, under + thick));
         if (well > 0) {
             double reach = kit.ends().getFirst().wheel().diameterMm().nominal() / 2;
-            sketch.line(-reach, under + well, reach, under + well, LineClass.PHANTOM);
+            sketch.line(
+                    Math.max(endMm(), -reach), under + well, Math.min(ahead, reach), under + well, LineClass.PHANTOM);
         }
         sketch.of(SeatName.of(Role.DECK_SCREWS));
         for (double x : holes()) {
@@ -88,9 +94,9 @@ record DeckDrawing(Kit kit) {
                     LineClass.CENTRE);
         }
         sketch.of(SeatName.of(Role.DECK_NUTS));
-        double seat = base() - kit.hanger().baseThicknessMm().nominal();
         double corner = kit.deckNut().thread().hexagonMm() / Math.sqrt(3);
         for (double x : holes()) {
+            double seat = face(x) - kit.hanger().baseThicknessMm().nominal();
             sketch.rectangle(
                     x - corner,
                     seat,
@@ -101,32 +107,46 @@ record DeckDrawing(Kit kit) {
         }
     }
 
+    /// {@return height of the baseplate's face above the axle: under a wedge it slopes}
+    ///
+    /// A wedge is measured in the middle of its holes. One that adds to the steering axis is thicker ahead, for
+    that
+    /// axis rises towards the board's end.
+    private double face(double x) {
+        double wedge = kit.riser().blank() ? 0 : kit.riser().wedgeDeg().nominal();
+        return base() - (x - middle()) * Math.tan(Math.toRadians(wedge));
+    }
+
     private void baseplate(Sketch sketch) {
         double half = kit.hanger().baseLengthMm().nominal() / 2 + PLATE_EDGE;
+        double thick = kit.hanger().baseThicknessMm().nominal();
+        double behind = middle() - half;
+        double ahead = middle() + half;
         sketch.of(SeatName.of(Role.HANGER));
-        sketch.rectangle(
-                middle() - half,
-                base() - kit.hanger().baseThicknessMm().nominal(),
-                middle() + half,
-                base(),
+        sketch.path(
+                Contour.polygon(
+                        new Point(behind, face(behind) - thick),
+                        new Point(ahead, face(ahead) - thick),
+                        new Point(ahead, face(ahead)),
+                        new Point(behind, face(behind))),
                 LineClass.PHANTOM,
                 Fill.OPEN);
     }
 
-    /// A wedge is measured in the middle of its holes; the thicker end of one that adds to the steering axis is ahead.
     private void wedge(Sketch sketch) {
         if (kit.riser().blank()) {
             return;
         }
         double half = kit.riser().holesLengthMm().nominal() / 2 + PLATE_EDGE;
-        double slope = half * Math.tan(Math.toRadians(kit.riser().wedgeDeg().nominal()));
+        double behind = middle() - half;
+        double ahead = middle() + half;
         sketch.of(SeatName.of(Role.RISER));
         sketch.path(
                 Contour.polygon(
-                        new Point(middle() - half, base() + slope),
-                        new Point(middle() + half, base() - slope),
-                        new Point(middle() + half, undersideMm()),
-                        new Point(middle() - half, undersideMm())),
+                        new Point(behind, face(behind)),
+                        new Point(ahead, face(ahead)),
+                        new Point(ahead, undersideMm()),
+                        new Point(behind, undersideMm())),
                 LineClass.PHANTOM,
                 Fill.OPEN);
     }

@@ -209,11 +209,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         }
         var idler = new IdlerDrawing(drive, at);
         if (idler.any()) {
-            words.add(edge(
-                    drive,
-                    Role.IDLER,
-                    facing.of(idler.centre().plus(Point.polar(idler.runsOnMm(), outward.angle() + Math.PI / 2))),
-                    idlerWords(drive.idler())));
+            words.add(edge(drive, Role.IDLER, facing.of(idler.freeEdge()), idlerWords(drive.idler())));
         }
         var cover = new CoverDrawing(drive, at);
         if (cover.any()) {
@@ -230,7 +226,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
     }
 
     private static String idlerWords(Idler idler) {
-        return idler.runs() == Idler.Runs.INSIDE ? "idler, " + idler.teeth() + " teeth" : "idler on the belt's back";
+        return idler.runs() == Idler.Runs.INSIDE ? "idler, " + idler.teeth() + " teeth" : "idler on the back";
     }
 
     private static Callout edge(Drive drive, Role role, Point at, String words) {
@@ -254,6 +250,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         }
         var at = dossier.layout().drives().getFirst();
         var drive = drive(at.side());
+        if (!dossier.kit().deck().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.DECK), new DeckDrawing(dossier.kit()).edgeMm(), "deck"));
+        }
         words.addAll(PartNames.of(dossier.kit(), drive, at, dossier.layout().end(at.side())));
         return words;
     }

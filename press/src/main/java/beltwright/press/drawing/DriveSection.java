@@ -110,7 +110,7 @@ final class DriveSection {
         double near = at.wheelRimNearMm().nominal();
         double far = at.wheelRimFarMm().nominal();
         double seat = at.pulleySeatMm().nominal();
-        double boss = Math.min(root, boss());
+        double boss = boss(root);
         var hatch = materials.hatch(pulley.material());
         sketch.of(seat(Role.WHEEL_PULLEY));
         for (int sign = -1; sign <= 1; sign += 2) {
@@ -145,13 +145,24 @@ final class DriveSection {
     }
 
     /// {@return radius of the face that seats on the core: around what holds the pulley, its edge not measured (mm)}
-    private double boss() {
+    private double boss(double root) {
         var pulley = drive.wheelPulley();
         return switch (pulley.holding()) {
-            case LUGS -> (pulley.lugCircleMm().nominal() + pulley.lugWidthMm().nominal()) / 2 + 2;
-            case PRESS_FIT -> pulley.spigotDiameterMm().nominal() / 2 + 2;
+            case LUGS ->
+                Math.min(
+                        root,
+                        (pulley.lugCircleMm().nominal() + pulley.lugWidthMm().nominal()) / 2 + 2);
+            case PRESS_FIT ->
+                Math.max(
+                        root,
+                        Math.min(
+                                pulley.rim().reachDiameterMm() / 2,
+                                pulley.spigotDiameterMm().nominal() / 2 + 2));
             case SCREWS ->
-                pulley.screwCircleMm().nominal() / 2 + pulley.screwThread().majorMm();
+                Math.min(
+                        root,
+                        pulley.screwCircleMm().nominal() / 2
+                                + pulley.screwThread().majorMm());
         };
     }
 
@@ -227,8 +238,11 @@ final class DriveSection {
         double thick = washer.thicknessMm().nominal();
         for (int sign = -1; sign <= 1; sign += 2) {
             double y = axis + sign * drive.motor().boltCircleMm().nominal() / 2;
-            sketch.of(seat(Role.MOTOR_WASHERS));
             double half = washer.outsideMm().nominal() / 2;
+            if (idler.coversInPlan(y, half)) {
+                continue; // turned into the section plane it would stand in the idler; in truth it stands beside it
+            }
+            sketch.of(seat(Role.MOTOR_WASHERS));
             sketch.rectangle(across.x(outer), y - half, across.x(outer + thick), y + half, Fill.STEEL, false);
             screw(Role.MOTOR_SCREWS, drive.motorScrew(), y, outer + thick);
         }

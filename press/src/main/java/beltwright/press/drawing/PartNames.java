@@ -43,13 +43,7 @@ final class PartNames {
                 Callout.of(
                         drive.seat(Role.DRIVE_PULLEY),
                         new Point(across.x(at.driveRimMiddleMm().nominal()), axis + toward * middle(bore, root))),
-                Callout.of(
-                        drive.seat(Role.BELT),
-                        new Point(
-                                across.x(middle(
-                                        at.driveRimMiddleMm().nominal(),
-                                        at.wheelRimMiddleMm().nominal())),
-                                middle(toward * big, axis - toward * root))),
+                Callout.of(drive.seat(Role.BELT), belt(drive, at, across)),
                 Callout.of(
                         drive.seat(Role.WHEEL_PULLEY),
                         new Point(across.x(at.wheelRimMiddleMm().nominal()), -toward * big * 0.8)),
@@ -108,6 +102,23 @@ final class PartNames {
             names.add(Callout.of(seat(drive, Role.AXLE_WASHER), new Point(across.x(station), -radius)));
         }
         return names;
+    }
+
+    /// Between the pulleys; with an idler there, where the belt is cut on the far side of the wheel pulley.
+    private static Point belt(Drive drive, DriveLayout at, Stations across) {
+        var wheel = drive.wheelPulley().rim();
+        double toward = at.motorXMm() < 0 ? -1 : 1;
+        if (!drive.idler().blank()) {
+            double half = drive.belt().widthMm().nominal() / 2;
+            return new Point(
+                    across.x(at.wheelRimMiddleMm().nominal() - half / 2), -toward * wheel.outsideDiameterMm() / 2);
+        }
+        var small = drive.drivePulley().rim();
+        double root = small.outsideDiameterMm() / 2 - small.profile().toothHeightMm();
+        return new Point(
+                across.x(middle(
+                        at.driveRimMiddleMm().nominal(), at.wheelRimMiddleMm().nominal())),
+                middle(toward * wheel.outsideDiameterMm() / 2, at.motorXMm() - toward * root));
     }
 
     private static double sleeve(Sleeve sleeve) {

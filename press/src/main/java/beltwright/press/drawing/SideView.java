@@ -130,7 +130,7 @@ final class SideView {
             case LUGS -> lugs();
             case SCREWS -> threadedHoles();
             case PRESS_FIT ->
-                sketch.circle(Point.ORIGIN, pulley.spigotDiameterMm().nominal() / 2, LineClass.OUTLINE);
+                sketch.circle(Point.ORIGIN, pulley.spigotDiameterMm().nominal() / 2, LineClass.PHANTOM);
         }
         sketch.circle(Point.ORIGIN, pulley.boreDiameterMm().nominal() / 2, LineClass.OUTLINE);
     }
