@@ -109,9 +109,8 @@ record DeckDrawing(Kit kit) {
 
     /// {@return height of the baseplate's face above the axle: under a wedge it slopes}
     ///
-    /// A wedge is measured in the middle of its holes. One that adds to the steering axis is thicker ahead, for
-    that
-    /// axis rises towards the board's end.
+    /// A wedge is measured in the middle of its holes. One that adds to the steering axis is
+    /// thicker ahead, for that axis rises towards the board's end.
     private double face(double x) {
         double wedge = kit.riser().blank() ? 0 : kit.riser().wedgeDeg().nominal();
         return base() - (x - middle()) * Math.tan(Math.toRadians(wedge));
