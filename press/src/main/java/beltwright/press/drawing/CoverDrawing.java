@@ -9,9 +9,8 @@ import java.util.List;
 /// The cover of one drive, where it has one: from the side with its face cut away, in the plan cut through the motor
 /// axis.
 ///
-/// Its wall runs around the motor axis, then along both spans of the belt towards the axle, as far off them as it
-/// stands
-/// off the drive pulley.
+/// Its wall runs around the motor axis, then along both spans of the belt towards the axle, as far
+/// off them as it stands off the drive pulley.
 record CoverDrawing(Drive drive, DriveLayout at) {
     private static final double FOOT_WALL = 1; // around the head of a cover screw, as drawn (mm)
 
@@ -27,7 +26,7 @@ record CoverDrawing(Drive drive, DriveLayout at) {
         return motor().unit();
     }
 
-    /// The feet on the plate, and their screws, spread evenly from the far end; their places are not measured.
+    /// The feet on the plate, and their screws, evenly on the half turned from the axle; where is not measured.
     void sideFeet(Sketch sketch) {
         if (!any()) {
             return;
@@ -37,15 +36,25 @@ record CoverDrawing(Drive drive, DriveLayout at) {
         double wall = cover.radiusMm().nominal() + cover.wallMm().nominal() / 2;
         for (int i = 0; i < cover.screwHoles(); i++) {
             var screw = drive.coverScrew();
-            double angle = along().angle() + 2 * Math.PI * i / cover.screwHoles();
+            double turn = cover.screwHoles() > 1 ? (double) i / (cover.screwHoles() - 1) - 0.5 : 0;
+            double angle = along().angle() + Math.PI * turn;
             var centre = motor().plus(Point.polar(circle, angle));
             double wide = screw.head().diameterMm(screw.thread()) + 2 * FOOT_WALL;
             sketch.of(drive.seat(Role.COVER));
-            sketch.path(
-                    Contour.slot(motor().plus(Point.polar(wall, angle)), centre, wide), LineClass.OUTLINE, Fill.PAPER);
+            sketch.path(foot(wall, centre, angle, wide / 2), LineClass.OUTLINE, Fill.PAPER);
             sketch.of(drive.seat(Role.COVER_SCREWS));
             ScrewFigure.fromAbove(sketch, screw, centre, angle);
         }
+    }
+
+    private Contour foot(double wall, Point centre, double angle, double half) {
+        var base = motor().plus(Point.polar(wall, angle));
+        var aside = Point.polar(half, angle + Math.PI / 2);
+        return new Contour(List.of(
+                new Segment.Straight(base.minus(aside), centre.minus(aside)),
+                new Segment.Bow(centre, half, angle - Math.PI / 2, Math.PI),
+                new Segment.Straight(centre.plus(aside), base.plus(aside)),
+                new Segment.Straight(base.plus(aside), base.minus(aside))));
     }
 
     /// The wall, cut, with the opening where stones leave.

@@ -64,7 +64,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         return sheet(
                 "plan",
                 "Plan",
-                "seen from above, cut through the axle and the motor shafts",
+                dossier.kit().drives().stream().allMatch(d -> d.idler().blank())
+                        ? "seen from above, cut through the axle and the motor shafts"
+                        : "seen from above, cut through axle, motor shafts and idlers",
                 sketch.entities(),
                 wanted(DrawnDimension.View.PLAN, Optional.empty()),
                 planWords(),
@@ -209,7 +211,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         }
         var idler = new IdlerDrawing(drive, at);
         if (idler.any()) {
-            words.add(edge(drive, Role.IDLER, facing.of(idler.freeEdge()), idlerWords(drive.idler())));
+            words.add(Callout.face(drive.seat(Role.IDLER), facing.of(idler.face()), idlerWords(drive.idler())));
         }
         var cover = new CoverDrawing(drive, at);
         if (cover.any()) {

@@ -86,14 +86,19 @@ final class EndSection {
         double from = at.wheelInnerMm().nominal();
         double to = at.wheelOuterMm().nominal();
         double tyre = wheel.diameterMm().nominal() / 2;
+        boolean recessed = wheel.recessDiameterMm().known();
+        double recess = recessed ? wheel.recessDiameterMm().nominal() / 2 : 0;
         double core = Math.min(
                 tyre - WALL,
-                (wheel.openingCircleMm().nominal() + wheel.openingWidthMm().nominal()) / 2 + WALL);
+                Math.max(
+                                recess,
+                                (wheel.openingCircleMm().nominal()
+                                                + wheel.openingWidthMm().nominal())
+                                        / 2)
+                        + WALL);
         double face = from + inset;
         double back = Math.max(to - inset, face + WALL);
         double hub = seat + WALL;
-        boolean recessed = wheel.recessDiameterMm().known();
-        double recess = recessed ? wheel.recessDiameterMm().nominal() / 2 : 0;
         double floor = recessed ? face + wheel.recessDepthMm().nominal() : face;
         double nearHub = Math.min(middle - half - depth, floor);
         double farHub = Math.max(middle + half + depth, back);
@@ -134,7 +139,9 @@ final class EndSection {
                     materials.hatch(wheel.coreMaterial()),
                     sign < 0);
         }
-        pulleySeat.ifPresent(s -> openings(s, recessed ? floor : s, back));
+        if (wheel.openings() > 0) {
+            pulleySeat.ifPresent(s -> openings(s, recessed ? floor : s, back));
+        }
         sketch.line(across.x(from), core, across.x(from), -core, LineClass.EDGE);
         sketch.line(across.x(to), core, across.x(to), -core, LineClass.EDGE);
     }

@@ -9,8 +9,6 @@ import beltwright.part.Idler;
 record IdlerDrawing(Drive drive, DriveLayout at) {
     private static final double CLEARANCE = 0.2; // of the screw in its hole, as drawn (mm)
 
-    private static final double FREE_EDGE = Math.toRadians(120); // from the line towards the motor
-
     boolean any() {
         return !drive.idler().blank();
     }
@@ -32,13 +30,11 @@ record IdlerDrawing(Drive drive, DriveLayout at) {
         return drive.idler().reachDiameterMm().nominal() / 2;
     }
 
-    /// {@return a point of its outline that no belt lies on, towards the axle}
-    Point freeEdge() {
-        var outward = new Point(at.motorXMm(), at.motorZMm());
-        boolean left = outward.cross(centre()) > 0;
-        boolean awayFromLine = drive.idler().runs() == Idler.Runs.BACK;
-        double aside = left == awayFromLine ? 1 : -1;
-        return centre().plus(Point.polar(reach(), outward.angle() + aside * FREE_EDGE));
+    /// {@return a point on its face beside the screw, turned from the line of centres}
+    Point face() {
+        var line = new Point(at.motorXMm(), at.motorZMm()).unit();
+        var aside = line.left().times(Math.signum(line.cross(centre())));
+        return centre().plus(aside.times(0.65 * runsOnMm()));
     }
 
     /// {@return whether its section lies over a thing this wide in the plan}

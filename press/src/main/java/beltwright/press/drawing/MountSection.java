@@ -33,9 +33,8 @@ final class MountSection {
         plate = new MountPlate(drive.mount(), kit.hanger(), FORWARD);
     }
 
-    /// Plate and clamp: hatched around the slot and the opening, and around the hanger, which runs through it. A mount
-    /// in
-    /// one piece with the hanger is drawn up to there by the hanger itself.
+    /// Plate and clamp: hatched around the slot and the opening, and around the hanger, which runs
+    /// through it. The root of a mount in one piece with the hanger is drawn with the hanger.
     void draw() {
         var mount = drive.mount();
         double outer = at.plateOuterMm().nominal();
@@ -81,8 +80,7 @@ final class MountSection {
         return drive.mount().fixing() == Mount.Fixing.ONE_PIECE;
     }
 
-    /// {@return where the plate of a mount in one piece with the hanger ends, behind the axle and before its slots
-    /// (mm)}
+    /// {@return the root of a plate in one piece with the hanger, from behind the axle to its slots}
     Bounds rootOfPlate() {
         var mount = drive.mount();
         double middle = (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2;
