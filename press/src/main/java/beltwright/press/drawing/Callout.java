@@ -9,7 +9,12 @@ record Callout(Point at, String words, boolean surface, Tag tag) {
 
     /// {@return the name of a part, on its surface}
     static Callout of(SeatName seat, Point at) {
-        return new Callout(at, seat.role().toString(), true, new Tag(seat.toString(), "", Tag.Emphasis.NORMAL));
+        return face(seat, at, seat.role().toString());
+    }
+
+    /// {@return words about a surface}
+    static Callout face(SeatName seat, Point at, String words) {
+        return new Callout(at, words, true, new Tag(seat.toString(), "", Tag.Emphasis.NORMAL));
     }
 
     static Callout edge(SeatName seat, Point at, String words) {

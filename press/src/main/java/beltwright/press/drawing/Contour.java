@@ -40,14 +40,39 @@ public record Contour(List<Segment> segments) {
                 new Segment.Straight(b.plus(aside), a.plus(aside))));
     }
 
-    /// {@return a circle with a flat: the flat lies `across` from the opposite side, facing `angle` (rad)}
-    public static Contour flatted(Point centre, double diameter, double across, double angle) {
-        double half = Math.acos((across - diameter / 2) / (diameter / 2));
+    /// {@return a circle with flats: each lies `across` from the opposite side and faces one of the directions (rad)}
+    public static Contour flatted(Point centre, double diameter, double across, double... directions) {
+        double r = diameter / 2;
+        double half = Math.acos((across - r) / r);
         if (!(half > 0)) {
-            return circle(centre, diameter / 2);
+            return circle(centre, r);
         }
-        var arc = new Segment.Bow(centre, diameter / 2, angle + half, 2 * (Math.PI - half));
-        return new Contour(List.of(arc, new Segment.Straight(arc.to(), arc.from())));
+        var outline = new ArrayList<Segment>();
+        var flats = new ArrayList<Segment.Straight>();
+        for (int i = 0; i < directions.length; i++) {
+            double next = i + 1 < directions.length ? directions[i + 1] : directions[0] + 2 * Math.PI;
+            double before = i > 0 ? directions[i - 1] : directions[directions.length - 1] - 2 * Math.PI;
+            flats.add(new Segment.Straight(
+                    endOfFlat(centre, r, half, directions[i], before),
+                    endOfFlat(centre, r, half, directions[i], next)));
+        }
+        for (int i = 0; i < directions.length; i++) {
+            outline.add(flats.get(i));
+            double next = i + 1 < directions.length ? directions[i + 1] : directions[0] + 2 * Math.PI;
+            double left = next - directions[i] - 2 * half;
+            if (left > 0) {
+                outline.add(new Segment.Bow(centre, r, directions[i] + half, left));
+            }
+        }
+        return new Contour(outline);
+    }
+
+    /// A flat ends on the circle, or where it meets its neighbour.
+    private static Point endOfFlat(Point centre, double r, double half, double direction, double neighbour) {
+        double apart = neighbour - direction;
+        double turn = Math.min(half, Math.abs(apart) / 2);
+        double reach = r * Math.cos(half) / Math.cos(turn);
+        return centre.plus(Point.polar(reach, direction + Math.signum(apart) * turn));
     }
 
     /// {@return a regular hexagon by its width across flats, one corner in this direction (rad)}

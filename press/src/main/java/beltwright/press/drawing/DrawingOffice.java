@@ -4,9 +4,11 @@ import beltwright.assembly.Step;
 import beltwright.dossier.Dossier;
 import beltwright.kit.Drive;
 import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DriveLayout;
+import beltwright.part.Idler;
 import beltwright.part.Reference;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +64,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         return sheet(
                 "plan",
                 "Plan",
-                "seen from above, cut through the axle and the motor shafts",
+                dossier.kit().drives().stream().allMatch(d -> d.idler().blank())
+                        ? "seen from above, cut through the axle and the motor shafts"
+                        : "seen from above, cut through axle, motor shafts and idlers",
                 sketch.entities(),
                 wanted(DrawnDimension.View.PLAN, Optional.empty()),
                 planWords(),
@@ -197,7 +201,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         var can = drive.motor().canDiameterMm().nominal() / 2;
         words.add(edge(drive, Role.MOTOR, facing.of(motor.plus(Point.polar(can, outward.angle() + 1.9))), "motor can"));
         var belt = drive.belt();
-        var path = new BeltPath(Point.ORIGIN, big.pitchDiameterMm() / 2, motor, small.pitchDiameterMm() / 2);
+        var path = BeltPath.of(drive, at);
         if (path.exists()) {
             words.add(edge(
                     drive,
@@ -205,7 +209,26 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
                     facing.of(path.stretches(0).getLast().halfway()),
                     belt.profile().standard() + ", " + belt.teeth() + " teeth"));
         }
+        var idler = new IdlerDrawing(drive, at);
+        if (idler.any()) {
+            words.add(Callout.face(drive.seat(Role.IDLER), facing.of(idler.face()), idlerWords(drive.idler())));
+        }
+        var cover = new CoverDrawing(drive, at);
+        if (cover.any()) {
+            words.add(edge(drive, Role.COVER, facing.of(cover.farEnd()), "cover, face cut away"));
+        }
+        var deck = new DeckDrawing(dossier.kit());
+        if (!dossier.kit().deck().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.DECK), facing.of(deck.topMm()), "deck"));
+        }
+        if (!dossier.kit().riser().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.RISER), facing.of(deck.riserEndMm()), "riser"));
+        }
         return words;
+    }
+
+    private static String idlerWords(Idler idler) {
+        return idler.runs() == Idler.Runs.INSIDE ? "idler, " + idler.teeth() + " teeth" : "idler on the back";
     }
 
     private static Callout edge(Drive drive, Role role, Point at, String words) {
@@ -229,6 +252,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
         }
         var at = dossier.layout().drives().getFirst();
         var drive = drive(at.side());
+        if (!dossier.kit().deck().blank()) {
+            words.add(Callout.edge(SeatName.of(Role.DECK), new DeckDrawing(dossier.kit()).edgeMm(), "deck"));
+        }
         words.addAll(PartNames.of(dossier.kit(), drive, at, dossier.layout().end(at.side())));
         return words;
     }

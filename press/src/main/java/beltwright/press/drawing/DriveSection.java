@@ -7,10 +7,10 @@ import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.layout.DriveLayout;
 import beltwright.part.DrivePulley;
-import beltwright.part.Hanger;
 import beltwright.part.Screw;
 import beltwright.part.ShaftForm;
 import beltwright.part.ToothedRim;
+import java.util.ArrayList;
 import java.util.List;
 
 /// One drive in the plan, cut through its shaft: mount, motor, screws, both pulleys and the belt.
@@ -23,6 +23,9 @@ final class DriveSection {
     private final Stations across;
     private final double toward;
     private final double axis;
+    private final MountSection mount;
+    private final IdlerDrawing idler;
+    private final CoverDrawing cover;
 
     DriveSection(Sketch sketch, Kit kit, Drive drive, DriveLayout at, Materials materials) {
         this.sketch = sketch;
@@ -33,6 +36,13 @@ final class DriveSection {
         across = new Stations(kit, drive.side());
         axis = at.motorXMm();
         toward = axis < 0 ? -1 : 1;
+        mount = new MountSection(sketch, kit, drive, at, materials);
+        idler = new IdlerDrawing(drive, at);
+        cover = new CoverDrawing(drive, at);
+    }
+
+    MountSection mount() {
+        return mount;
     }
 
     void drawOnAxle() {
@@ -47,8 +57,13 @@ final class DriveSection {
     }
 
     void drawOnMotor() {
-        mount();
+        mount.draw();
+        cover.planInside(sketch, across);
         beltSpan();
+        boolean above = at.idlerZMm() > at.motorZMm();
+        if (!above) {
+            idler.plan(sketch, across);
+        }
         can();
         motorScrews();
         shaft();
@@ -59,51 +74,11 @@ final class DriveSection {
                 axis,
                 at.driveRimMiddleMm().nominal(),
                 toward);
-        centreLine();
-    }
-
-    /// Plate and clamp: hatched around the slot and the opening, and around the hanger, which runs through it.
-    private void mount() {
-        var mount = drive.mount();
-        double outer = at.plateOuterMm().nominal();
-        double inner = at.plateInnerMm().nominal();
-        double middle = (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2;
-        double travel = (mount.slotMaxMm().nominal() - mount.slotMinMm().nominal()) / 2;
-        double plan = Math.abs(axis) / Math.hypot(axis, at.motorZMm());
-        double centre = toward * middle * plan;
-        double tip = mount.plateRadiusMm().nominal() + travel * plan;
-        double opening = mount.clampSection() == Hanger.Section.ROUND
-                ? mount.clampHeightMm().nominal() / 2
-                : mount.clampDepthMm().nominal() / 2;
-        double wall = opening + 2 * mount.clampThread().majorMm();
-        double hole = mount.openingMm().nominal() / 2 + travel * plan;
-        double slot = mount.boltCircleMm().nominal() / 2;
-        double slotHalf = mount.slotWidthMm().nominal() / 2 + travel * plan;
-        var hatch = materials.hatch(mount.material());
-        sketch.of(seat(Role.MOUNT));
-        sketch.rectangle(
-                across.x(inner),
-                centre - toward * tip,
-                across.x(outer),
-                centre + toward * tip,
-                LineClass.OUTLINE,
-                Fill.PAPER);
-        // from the tip back to the axle: solid, slot, solid, opening, solid, slot, solid up to the clamp
-        solid(inner, outer, centre + toward * tip, centre + toward * (slot + slotHalf), hatch);
-        solid(inner, outer, centre + toward * (slot - slotHalf), centre + toward * hole, hatch);
-        solid(inner, outer, centre - toward * hole, centre - toward * (slot - slotHalf), hatch);
-        solid(inner, outer, centre - toward * (slot + slotHalf), toward * opening, hatch);
-        solid(inner, outer, -toward * opening, -toward * wall, hatch);
-        double clamp = inner - mount.clampLengthMm().nominal();
-        solid(clamp, inner, toward * wall, toward * opening, hatch);
-        solid(clamp, inner, -toward * opening, -toward * wall, hatch);
-    }
-
-    /// One hatched piece, where there is any of it.
-    private void solid(double from, double to, double near, double far, Fill hatch) {
-        if ((near - far) * toward > 0) {
-            sketch.rectangle(across.x(from), near, across.x(to), far, hatch, true);
+        if (above) {
+            idler.plan(sketch, across);
         }
+        cover.plan(sketch, across);
+        centreLine();
     }
 
     /// The lower span, seen between the pulleys.
@@ -135,34 +110,60 @@ final class DriveSection {
         double near = at.wheelRimNearMm().nominal();
         double far = at.wheelRimFarMm().nominal();
         double seat = at.pulleySeatMm().nominal();
-        double circle = pulley.lugCircleMm().nominal() / 2;
-        double lug = pulley.lugWidthMm().nominal() / 2;
-        double boss = Math.min(root, circle + lug + 2);
-        double tip = seat + pulley.lugLengthMm().nominal();
+        double boss = boss(root);
         var hatch = materials.hatch(pulley.material());
         sketch.of(seat(Role.WHEEL_PULLEY));
-        sketch.path(
-                List.of(Contour.polygon(
-                        p(near, bore),
-                        p(seat, bore),
-                        p(seat, circle - lug),
-                        p(tip, circle - lug),
-                        p(tip, circle + lug),
-                        p(seat, circle + lug),
-                        p(seat, boss),
-                        p(far, boss),
-                        p(far, root),
-                        p(near, root))),
-                LineClass.OUTLINE,
-                hatch,
-                true);
-        sketch.path(
-                List.of(Contour.polygon(
-                        p(near, -bore), p(seat, -bore), p(seat, -boss), p(far, -boss), p(far, -root), p(near, -root))),
-                LineClass.OUTLINE,
-                hatch,
-                true);
+        for (int sign = -1; sign <= 1; sign += 2) {
+            var outline = new ArrayList<>(List.of(p(near, sign * bore)));
+            switch (pulley.holding()) {
+                case LUGS -> {
+                    outline.add(p(seat, sign * bore));
+                    if (sign > 0) {
+                        double circle = pulley.lugCircleMm().nominal() / 2;
+                        double lug = pulley.lugWidthMm().nominal() / 2;
+                        double tip = seat + pulley.lugLengthMm().nominal();
+                        outline.add(p(seat, circle - lug));
+                        outline.add(p(tip, circle - lug));
+                        outline.add(p(tip, circle + lug));
+                        outline.add(p(seat, circle + lug));
+                    }
+                }
+                case PRESS_FIT -> {
+                    double spigot = pulley.spigotDiameterMm().nominal() / 2;
+                    double tip = seat + pulley.spigotLengthMm().nominal();
+                    outline.add(p(tip, sign * bore));
+                    outline.add(p(tip, sign * spigot));
+                    outline.add(p(seat, sign * spigot));
+                }
+                case SCREWS -> outline.add(p(seat, sign * bore));
+            }
+            outline.addAll(
+                    List.of(p(seat, sign * boss), p(far, sign * boss), p(far, sign * root), p(near, sign * root)));
+            sketch.path(List.of(Contour.polygon(outline.toArray(Point[]::new))), LineClass.OUTLINE, hatch, true);
+        }
         flanges(rim, 0, near, far, root, hatch);
+    }
+
+    /// {@return radius of the face that seats on the core: around what holds the pulley, its edge not measured (mm)}
+    private double boss(double root) {
+        var pulley = drive.wheelPulley();
+        return switch (pulley.holding()) {
+            case LUGS ->
+                Math.min(
+                        root,
+                        (pulley.lugCircleMm().nominal() + pulley.lugWidthMm().nominal()) / 2 + 2);
+            case PRESS_FIT ->
+                Math.max(
+                        root,
+                        Math.min(
+                                pulley.rim().reachDiameterMm() / 2,
+                                pulley.spigotDiameterMm().nominal() / 2 + 2));
+            case SCREWS ->
+                Math.min(
+                        root,
+                        pulley.screwCircleMm().nominal() / 2
+                                + pulley.screwThread().majorMm());
+        };
     }
 
     private void flanges(ToothedRim rim, double centre, double near, double far, double root, Fill hatch) {
@@ -182,63 +183,23 @@ final class DriveSection {
         }
     }
 
-    /// A screw through the core into the pulley, on the circle of the lugs, below the axle.
+    /// A screw through the core into the pulley, on the side of the axle where no lug is cut.
     private void pulleyScrew() {
         if (Hardware.needed(kit, seat(Role.PULLEY_SCREWS)) == 0) {
             return;
         }
         double seat = at.pulleySeatMm().nominal();
         double head = seat + drive.end().wheel().screwGripMm().nominal();
-        screw(
-                Role.PULLEY_SCREWS,
-                drive.pulleyScrew(),
-                -drive.wheelPulley().lugCircleMm().nominal() / 2,
-                head,
-                -1);
+        double circle = drive.wheelPulley().screwCircleMm().nominal() / 2;
+        screw(Role.PULLEY_SCREWS, drive.pulleyScrew(), -circle, head);
     }
 
-    /// A screw lengthwise: head, shank with its thread lines, socket.
+    /// A screw lengthwise, pointing inward along the axle.
     ///
     /// @param headSeat station of the face under the head
-    /// @param way −1 where the screw points inward along the axle
-    private void screw(Role role, Screw screw, double y, double headSeat, int way) {
+    private void screw(Role role, Screw screw, double y, double headSeat) {
         sketch.of(seat(role));
-        var thread = screw.thread();
-        double r = thread.majorMm() / 2;
-        double core = thread.minorDiameterMm() / 2;
-        double wide = screw.head().diameterMm(thread) / 2;
-        double high = screw.head().heightMm(thread);
-        double tip = headSeat + way * screw.lengthMm().nominal();
-        double chamfer = (r - core) * 1.2;
-        sketch.path(
-                Contour.polygon(
-                        new Point(across.x(headSeat), y - r),
-                        new Point(across.x(tip - way * chamfer), y - r),
-                        new Point(across.x(tip), y - core),
-                        new Point(across.x(tip), y + core),
-                        new Point(across.x(tip - way * chamfer), y + r),
-                        new Point(across.x(headSeat), y + r)),
-                LineClass.OUTLINE,
-                Fill.PAPER);
-        sketch.line(across.x(headSeat), y + core, across.x(tip), y + core, LineClass.EDGE);
-        sketch.line(across.x(headSeat), y - core, across.x(tip), y - core, LineClass.EDGE);
-        double key = screw.head().keyMm(thread) / 2;
-        if (high > 0) {
-            double top = headSeat - way * high;
-            sketch.rectangle(across.x(headSeat), y - wide, across.x(top), y + wide, LineClass.OUTLINE, Fill.PAPER);
-            sketch.rectangle(
-                    across.x(top), y - key, across.x(headSeat - way * high / 2), y + key, LineClass.HIDDEN, Fill.OPEN);
-        } else {
-            sketch.path(
-                    Contour.polygon(
-                            new Point(across.x(headSeat), y - wide),
-                            new Point(across.x(headSeat + way * (wide - r)), y - r),
-                            new Point(across.x(headSeat + way * (wide - r)), y + r),
-                            new Point(across.x(headSeat), y + wide)),
-                    LineClass.OUTLINE,
-                    Fill.PAPER);
-        }
-        sketch.line(across.x(headSeat - way * (high + 2)), y, across.x(tip + way * 2), y, LineClass.CENTRE);
+        new ScrewFigure(screw, p(headSeat, y), across.inward()).draw(sketch);
     }
 
     private void can() {
@@ -277,10 +238,13 @@ final class DriveSection {
         double thick = washer.thicknessMm().nominal();
         for (int sign = -1; sign <= 1; sign += 2) {
             double y = axis + sign * drive.motor().boltCircleMm().nominal() / 2;
-            sketch.of(seat(Role.MOTOR_WASHERS));
             double half = washer.outsideMm().nominal() / 2;
+            if (idler.coversInPlan(y, half)) {
+                continue; // turned into the section plane it would stand in the idler; in truth it stands beside it
+            }
+            sketch.of(seat(Role.MOTOR_WASHERS));
             sketch.rectangle(across.x(outer), y - half, across.x(outer + thick), y + half, Fill.STEEL, false);
-            screw(Role.MOTOR_SCREWS, drive.motorScrew(), y, outer + thick, -1);
+            screw(Role.MOTOR_SCREWS, drive.motorScrew(), y, outer + thick);
         }
     }
 
@@ -320,28 +284,54 @@ final class DriveSection {
         if (shaftEnd < far) {
             sketch.line(across.x(far), axis - bore, across.x(far), axis + bore, LineClass.OUTLINE);
         }
-        sketch.of(seat(Role.MOTOR));
-        var motor = drive.motor();
-        double r = motor.shaftDiameterMm().nominal() / 2;
-        if (motor.shaftForm() == ShaftForm.FLAT) {
-            double flat = axis + toward * (motor.shaftFlatMm().nominal() - r);
-            sketch.line(across.x(near), flat, across.x(shaftEnd), flat, LineClass.EDGE);
+        if (pulley.boreForm() == ShaftForm.KEYED) {
+            double keyway = axis + toward * (pulley.overKeywayMm().nominal() - bore);
+            sketch.rectangle(
+                    across.x(near), axis + toward * bore, across.x(far), keyway, LineClass.OUTLINE, Fill.PAPER);
         }
+        shaftForm(near, Math.min(shaftEnd, far));
         if (pulley.setScrews() > 0) {
             setScrew(hubFirst ? near + hub / 2 : far - hub / 2, hub > 0 ? hub : 0, (rimNear + rimFar) / 2, root);
         }
     }
 
-    /// The set screw stands on the shaft, on its flat where there is one.
+    /// The flat or the key that the section shows, as far as the pulley reaches: their own length is not measured.
+    private void shaftForm(double from, double to) {
+        var motor = drive.motor();
+        double r = motor.shaftDiameterMm().nominal() / 2;
+        sketch.of(seat(Role.MOTOR));
+        switch (motor.shaftForm()) {
+            case ROUND -> {}
+            case FLAT, TWO_FLATS -> {
+                double flat = axis + toward * (motor.shaftFlatMm().nominal() - r);
+                sketch.line(across.x(from), flat, across.x(to), flat, LineClass.EDGE);
+            }
+            case KEYED -> {
+                double out = motor.overKeyMm().nominal() - 2 * r;
+                sketch.rectangle(
+                        across.x(from),
+                        axis + toward * (r - out),
+                        across.x(to),
+                        axis + toward * (r + out),
+                        LineClass.OUTLINE,
+                        Fill.PAPER);
+            }
+        }
+    }
+
+    /// The set screw stands on the shaft, on its flat or its key where there is one.
     private void setScrew(double inHub, double hub, double inRim, double root) {
         var screw = drive.setScrew();
         var motor = drive.motor();
         double r = screw.thread().majorMm() / 2;
         double core = screw.thread().minorDiameterMm() / 2;
         double station = hub > 0 ? inHub : inRim;
-        double foot = motor.shaftForm() == ShaftForm.FLAT
-                ? motor.shaftFlatMm().nominal() - motor.shaftDiameterMm().nominal() / 2
-                : motor.shaftDiameterMm().nominal() / 2;
+        double half = motor.shaftDiameterMm().nominal() / 2;
+        double foot = switch (motor.shaftForm()) {
+            case ROUND -> half;
+            case FLAT, TWO_FLATS -> motor.shaftFlatMm().nominal() - half;
+            case KEYED -> motor.overKeyMm().nominal() - half;
+        };
         double top = foot + screw.lengthMm().nominal();
         sketch.of(seat(Role.SET_SCREWS));
         double hole = Math.max(root, top);

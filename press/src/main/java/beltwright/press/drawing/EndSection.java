@@ -40,12 +40,37 @@ final class EndSection {
         double bearing = at.innerBearingOuterMm().nominal();
         double spacer = bearing + end.coreSpacer().lengthMm().nominal();
         double outer = spacer + end.outerBearing().widthMm().nominal();
-        sleeve(Role.INNER_RING, end.innerRing(), 0, ring);
+        double inner = 0;
+        if (!end.spacer().blank()) {
+            inner = end.spacer().lengthMm().nominal();
+            sleeve(Role.AXLE_SPACER, end.spacer(), 0, inner);
+        }
+        sleeve(Role.INNER_RING, end.innerRing(), inner, ring);
         bearing(Role.INNER_BEARING, end.innerBearing(), ring, bearing);
         sleeve(Role.CORE_SPACER, end.coreSpacer(), bearing, spacer);
         bearing(Role.OUTER_BEARING, end.outerBearing(), spacer, outer);
-        sleeve(Role.OUTER_RING, end.outerRing(), outer, at.stackMm().nominal());
+        sleeve(
+                Role.OUTER_RING,
+                end.outerRing(),
+                outer,
+                outer + end.outerRing().lengthMm().nominal());
+        washer();
         nut();
+    }
+
+    private void washer() {
+        var washer = end.washer();
+        if (washer.blank()) {
+            return;
+        }
+        double stack = at.stackMm().nominal();
+        double from = stack - washer.thicknessMm().nominal();
+        sketch.of(end(Role.AXLE_WASHER));
+        for (int sign = -1; sign <= 1; sign += 2) {
+            double hole = washer.holeMm().nominal() / 2;
+            double outside = washer.outsideMm().nominal() / 2;
+            sketch.rectangle(across.x(from), sign * hole, across.x(stack), sign * outside, Fill.STEEL, true);
+        }
     }
 
     /// Tyre and core. The border between them and the shoulder's bore are not measured anywhere, so they are narrow.
@@ -61,13 +86,21 @@ final class EndSection {
         double from = at.wheelInnerMm().nominal();
         double to = at.wheelOuterMm().nominal();
         double tyre = wheel.diameterMm().nominal() / 2;
+        boolean recessed = wheel.recessDiameterMm().known();
+        double recess = recessed ? wheel.recessDiameterMm().nominal() / 2 : 0;
         double core = Math.min(
                 tyre - WALL,
-                (wheel.openingCircleMm().nominal() + wheel.openingWidthMm().nominal()) / 2 + WALL);
+                Math.max(
+                                recess,
+                                (wheel.openingCircleMm().nominal()
+                                                + wheel.openingWidthMm().nominal())
+                                        / 2)
+                        + WALL);
         double face = from + inset;
         double back = Math.max(to - inset, face + WALL);
         double hub = seat + WALL;
-        double nearHub = Math.min(middle - half - depth, face);
+        double floor = recessed ? face + wheel.recessDepthMm().nominal() : face;
+        double nearHub = Math.min(middle - half - depth, floor);
         double farHub = Math.max(middle + half + depth, back);
         sketch.of(end(Role.WHEEL));
         for (int sign = -1; sign <= 1; sign += 2) {
@@ -93,34 +126,43 @@ final class EndSection {
                     p(farHub, s * hub),
                     p(back, s * hub),
                     p(back, s * core),
-                    p(face, s * core),
-                    p(face, s * hub),
-                    p(nearHub, s * hub)));
+                    p(face, s * core)));
+            if (recessed) {
+                corners.add(p(face, s * recess));
+                corners.add(p(floor, s * recess));
+            }
+            corners.add(p(floor, s * hub));
+            corners.add(p(nearHub, s * hub));
             sketch.path(
                     List.of(Contour.polygon(corners.toArray(Point[]::new))),
                     LineClass.OUTLINE,
                     materials.hatch(wheel.coreMaterial()),
                     sign < 0);
         }
-        pulleySeat.ifPresent(s -> openings(s, back));
+        if (wheel.openings() > 0) {
+            pulleySeat.ifPresent(s -> openings(s, recessed ? floor : s, back));
+        }
         sketch.line(across.x(from), core, across.x(from), -core, LineClass.EDGE);
         sketch.line(across.x(to), core, across.x(to), -core, LineClass.EDGE);
     }
 
     /// An opening that a lug enters, drawn where the section shows one.
-    private void openings(double seat, double back) {
+    private void openings(double seat, double from, double back) {
         var wheel = end.wheel();
         double circle = wheel.openingCircleMm().nominal() / 2;
         double half = wheel.openingWidthMm().nominal() / 2;
         double floor = Math.min(seat + wheel.openingDepthMm().nominal(), back);
-        sketch.rectangle(across.x(seat), circle - half, across.x(floor), circle + half, LineClass.OUTLINE, Fill.PAPER);
+        if (from < floor) {
+            sketch.rectangle(
+                    across.x(from), circle - half, across.x(floor), circle + half, LineClass.OUTLINE, Fill.PAPER);
+        }
     }
 
     private void sleeve(Role role, Sleeve sleeve, double from, double to) {
         sketch.of(end(role));
         double bore = sleeve.boreMm().nominal() / 2;
         double outside = sleeve.outsideMm().nominal() / 2;
-        boolean turned = role == Role.CORE_SPACER;
+        boolean turned = role == Role.CORE_SPACER || role == Role.AXLE_SPACER;
         sketch.rectangle(across.x(from), bore, across.x(to), outside, Fill.STEEL, turned);
         sketch.rectangle(across.x(from), -outside, across.x(to), -bore, Fill.STEEL, turned);
     }

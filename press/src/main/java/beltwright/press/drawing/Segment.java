@@ -14,6 +14,8 @@ public sealed interface Segment {
 
     Bounds bounds();
 
+    double length();
+
     /// {@return this piece cut wherever it crosses the circle, in order}
     List<Segment> cut(Point centre, double radius);
 
@@ -32,6 +34,11 @@ public sealed interface Segment {
         @Override
         public Bounds bounds() {
             return Bounds.of(from, to);
+        }
+
+        @Override
+        public double length() {
+            return from.distance(to);
         }
 
         @Override
@@ -88,6 +95,11 @@ public sealed interface Segment {
         @Override
         public Segment reversed() {
             return new Bow(centre, radius, start + sweep, -sweep);
+        }
+
+        @Override
+        public double length() {
+            return radius * Math.abs(sweep);
         }
 
         @Override

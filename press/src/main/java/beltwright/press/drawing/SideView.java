@@ -7,9 +7,9 @@ import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.DriveLayout;
 import beltwright.part.Hanger;
+import beltwright.part.Mount;
 import beltwright.part.ShaftForm;
 import beltwright.part.ToothedRim;
-import java.util.ArrayList;
 import java.util.List;
 
 /// One drive seen from outside, the wheel taken off and shown in front of it, the hanger cut where the mount clamps.
@@ -17,6 +17,8 @@ import java.util.List;
 /// It is drawn x forward, z up, as seen from the right; the left drive is mirrored at the end, because from outside its
 /// nose points left.
 final class SideView {
+    private static final double MARGIN = 12; // of the road past wheel and motor (mm)
+
     private final Kit kit;
     private final Drive drive;
     private final DriveLayout at;
@@ -26,6 +28,10 @@ final class SideView {
     private final Point along;
     private final BeltPath belt;
     private final double pulleyReach;
+    private final MountPlate plate;
+    private final IdlerDrawing idler;
+    private final CoverDrawing cover;
+    private final DeckDrawing deck;
 
     SideView(Kit kit, Drive drive, DriveLayout at, Materials materials) {
         this.kit = kit;
@@ -34,12 +40,12 @@ final class SideView {
         this.materials = materials;
         motor = new Point(at.motorXMm(), at.motorZMm());
         along = motor.unit();
-        belt = new BeltPath(
-                Point.ORIGIN,
-                drive.wheelPulley().rim().pitchDiameterMm() / 2,
-                motor,
-                drive.drivePulley().rim().pitchDiameterMm() / 2);
+        belt = BeltPath.of(drive, at);
         pulleyReach = drive.wheelPulley().rim().reachDiameterMm() / 2;
+        plate = new MountPlate(drive.mount(), kit.hanger(), along);
+        idler = new IdlerDrawing(drive, at);
+        cover = new CoverDrawing(drive, at);
+        deck = new DeckDrawing(kit);
     }
 
     /// How points of this projection stand on the sheet.
@@ -50,14 +56,20 @@ final class SideView {
     Sketch draw() {
         ground();
         mount();
+        cover.sideFeet(sketch);
         motorScrews();
         wheelPulley();
         hanger();
         clampScrews();
+        flangeScrews();
         drivePulley();
+        idler.side(sketch, belt, along.angle());
         belt();
+        idler.sideFront(sketch);
+        cover.sideWall(sketch);
         motor();
         wheel();
+        deck.side(sketch, ahead());
         centreLines();
         return sketch;
     }
@@ -66,9 +78,8 @@ final class SideView {
         var wheel = drive.end().wheel();
         double r = wheel.diameterMm().nominal() / 2;
         double can = drive.motor().canDiameterMm().nominal() / 2;
-        double margin = 12;
-        double left = Math.min(-r, motor.x() - can) - margin;
-        double right = Math.max(r, motor.x() + can) + margin;
+        double left = Math.min(-r, motor.x() - can) - MARGIN;
+        double right = ahead();
         sketch.of(seat(Role.WHEEL));
         sketch.line(left, -r, right, -r, LineClass.GROUND);
         for (double x = left + 4; x <= right; x += 4) {
@@ -80,65 +91,24 @@ final class SideView {
         }
     }
 
+    /// {@return how far ahead of the axle road and deck are shown}
+    private double ahead() {
+        double r = drive.end().wheel().diameterMm().nominal() / 2;
+        return Math.max(r, motor.x() + drive.motor().canDiameterMm().nominal() / 2) + MARGIN;
+    }
+
     private void mount() {
         var mount = drive.mount();
         var near = along.times(mount.slotMinMm().nominal());
         var far = along.times(mount.slotMaxMm().nominal());
         sketch.of(seat(Role.MOUNT));
-        sketch.path(plate(), LineClass.OUTLINE, Fill.PAPER);
+        sketch.path(plate.outline(), LineClass.OUTLINE, Fill.PAPER);
         sketch.path(Contour.slot(near, far, mount.openingMm().nominal()), LineClass.OUTLINE, Fill.PAPER);
         for (int i = 0; i < mount.slots(); i++) {
             var out = Point.polar(mount.boltCircleMm().nominal() / 2, slotDirection(i));
             var width = mount.slotWidthMm().nominal();
             sketch.path(Contour.slot(near.plus(out), far.plus(out), width), LineClass.OUTLINE, Fill.PAPER);
         }
-    }
-
-    /// The plate's outline: the clamp block, tangents from its shoulders to the round around the near end of the slot,
-    /// and the round around the far end.
-    private Contour plate() {
-        var mount = drive.mount();
-        var near = along.times(mount.slotMinMm().nominal());
-        var far = along.times(mount.slotMaxMm().nominal());
-        double r = mount.plateRadiusMm().nominal();
-        var aside = along.left();
-        var out = aside.times(blockHalf(aside));
-        var back = along.times(-blockHalf(along)).minus(out);
-        var shoulder = along.times(blockHalf(along)).minus(out);
-        var flank = new ArrayList<Segment>();
-        flank.add(new Segment.Straight(back, shoulder));
-        var round = near.minus(aside.times(r));
-        if (near.distance(shoulder) > r) {
-            var toShoulder = shoulder.minus(near);
-            double touches = toShoulder.angle() + Math.acos(r / toShoulder.length());
-            var touch = new Segment.Bow(near, r, touches, positive(along.angle() - Math.PI / 2 - touches));
-            flank.add(new Segment.Straight(shoulder, touch.from()));
-            flank.add(touch);
-        } else {
-            flank.add(new Segment.Straight(shoulder, round));
-        }
-        flank.add(new Segment.Straight(round, far.minus(aside.times(r))));
-        var outline = new ArrayList<>(flank);
-        outline.add(new Segment.Bow(far, r, along.angle() - Math.PI / 2, Math.PI));
-        flank.reversed().forEach(piece -> outline.add(mirrored(piece).reversed()));
-        outline.add(new Segment.Straight(mirrored(back), back));
-        return new Contour(outline);
-    }
-
-    /// {@return half the size of the clamp block in this direction; its wall is not measured, so two screw diameters}
-    private double blockHalf(Point direction) {
-        return opening(direction) + 2 * drive.mount().clampThread().majorMm();
-    }
-
-    /// The clamp's split, on both sides of the hanger.
-    private List<Segment> split() {
-        var aside = along.left();
-        var at = along.times(drive.mount().clampGripMm().nominal() - blockHalf(along));
-        var inner = aside.times(opening(aside));
-        var outer = aside.times(blockHalf(aside));
-        return List.of(
-                new Segment.Straight(at.plus(inner), at.plus(outer)),
-                new Segment.Straight(at.minus(inner), at.minus(outer)));
     }
 
     private void wheelPulley() {
@@ -148,25 +118,48 @@ final class SideView {
         if (rim.flanges() != ToothedRim.Flanges.NONE) {
             sketch.circle(Point.ORIGIN, rim.flangeDiameterMm().nominal() / 2, LineClass.OUTLINE, Fill.PAPER);
         }
-        double groove = belt.exists() ? belt.wheelGroove(drive.belt().teeth()) : 0;
-        sketch.path(BeltPath.rim(Point.ORIGIN, rim, groove), LineClass.OUTLINE, Fill.PAPER);
+        double groove = belt.exists() ? belt.groove(Point.ORIGIN, drive.belt().teeth()) : 0;
+        sketch.path(BeltPath.rim(Point.ORIGIN, rim.profile(), rim.teeth(), groove), LineClass.OUTLINE, Fill.PAPER);
 
         sketch.of(seat(Role.MOUNT));
-        plate().segments().forEach(this::hidden);
-        split().forEach(this::hidden);
+        plate.outline().segments().forEach(this::hidden);
+        plate.split().forEach(this::hidden);
 
         sketch.of(seat(Role.WHEEL_PULLEY));
+        switch (pulley.holding()) {
+            case LUGS -> lugs();
+            case SCREWS -> threadedHoles();
+            case PRESS_FIT ->
+                sketch.circle(Point.ORIGIN, pulley.spigotDiameterMm().nominal() / 2, LineClass.PHANTOM);
+        }
+        sketch.circle(Point.ORIGIN, pulley.boreDiameterMm().nominal() / 2, LineClass.OUTLINE);
+    }
+
+    private void lugs() {
+        var pulley = drive.wheelPulley();
         double circle = pulley.lugCircleMm().nominal() / 2;
-        double half = pulley.lugWidthMm().nominal() / 2;
         for (int i = 0; i < pulley.lugs(); i++) {
-            sketch.circle(
-                    Point.polar(circle, Math.PI / 2 + 2 * Math.PI * i / pulley.lugs()),
-                    half,
-                    LineClass.EDGE,
-                    Fill.PAPER);
+            double half = pulley.lugWidthMm().nominal() / 2;
+            sketch.circle(around(circle, i, pulley.lugs()), half, LineClass.EDGE, Fill.PAPER);
         }
         sketch.circle(Point.ORIGIN, circle, LineClass.CENTRE);
-        sketch.circle(Point.ORIGIN, pulley.boreDiameterMm().nominal() / 2, LineClass.OUTLINE);
+    }
+
+    private void threadedHoles() {
+        var pulley = drive.wheelPulley();
+        double circle = pulley.screwCircleMm().nominal() / 2;
+        for (int i = 0; i < pulley.screwHoles(); i++) {
+            var hole = around(circle, i, pulley.screwHoles());
+            var thread = pulley.screwThread();
+            sketch.circle(hole, thread.minorDiameterMm() / 2, LineClass.OUTLINE, Fill.PAPER);
+            // the outside of a thread seen from its end: three quarters of a turn, narrow
+            sketch.segment(new Segment.Bow(hole, thread.majorMm() / 2, Math.PI / 2, 1.5 * Math.PI), LineClass.EDGE);
+        }
+        sketch.circle(Point.ORIGIN, circle, LineClass.CENTRE);
+    }
+
+    private static Point around(double radius, int i, int count) {
+        return Point.polar(radius, Math.PI / 2 + 2 * Math.PI * i / count);
     }
 
     /// Draws what the wheel pulley covers of a piece.
@@ -201,8 +194,13 @@ final class SideView {
         if (rim.flanges() == ToothedRim.Flanges.BOTH || rim.flanges() == ToothedRim.Flanges.MOTOR_SIDE) {
             sketch.circle(motor, rim.flangeDiameterMm().nominal() / 2, LineClass.OUTLINE, Fill.PAPER);
         }
-        double groove = belt.exists() ? belt.driveGroove(drive.belt().teeth()) : along.angle();
-        sketch.path(BeltPath.rim(motor, rim, groove), LineClass.OUTLINE, Fill.PAPER);
+        double groove = belt.exists() ? belt.groove(motor, drive.belt().teeth()) : along.angle();
+        sketch.path(BeltPath.rim(motor, rim.profile(), rim.teeth(), groove), LineClass.OUTLINE, Fill.PAPER);
+        if (pulley.boreForm() == ShaftForm.KEYED) {
+            double top =
+                    pulley.overKeywayMm().nominal() - pulley.boreDiameterMm().nominal() / 2;
+            sketch.path(block(0, top, pulley.keywayWidthMm().nominal() / 2), LineClass.OUTLINE, Fill.PAPER);
+        }
     }
 
     private void belt() {
@@ -225,38 +223,62 @@ final class SideView {
         sketch.of(seat(Role.MOTOR));
         sketch.circle(motor, can.canDiameterMm().nominal() / 2, LineClass.HIDDEN);
         double d = can.shaftDiameterMm().nominal();
-        var shaft = can.shaftForm() == ShaftForm.FLAT
-                ? Contour.flatted(motor, d, can.shaftFlatMm().nominal(), along.angle())
-                : Contour.circle(motor, d / 2);
+        double flat = can.shaftFlatMm().nominal();
+        double facing = along.angle();
+        var shaft = switch (can.shaftForm()) {
+            case ROUND, KEYED -> Contour.circle(motor, d / 2);
+            case FLAT -> Contour.flatted(motor, d, flat, facing);
+            case TWO_FLATS ->
+                Contour.flatted(
+                        motor,
+                        d,
+                        flat,
+                        facing,
+                        facing + Math.toRadians(can.flatsApartDeg().nominal()));
+        };
         sketch.path(shaft, LineClass.OUTLINE, Fill.PAPER);
+        if (can.shaftForm() == ShaftForm.KEYED) {
+            double top = can.overKeyMm().nominal() - d / 2;
+            double floor = d - can.overKeyMm().nominal() + d / 2; // as deep in the shaft as it stands out of it
+            sketch.path(block(floor, top, can.keyWidthMm().nominal() / 2), LineClass.OUTLINE, Fill.PAPER);
+        }
+    }
+
+    /// {@return a rectangle on the motor axis, from one distance along the line away from the axle to another}
+    private Contour block(double from, double to, double half) {
+        var a = motor.plus(along.times(from));
+        var b = motor.plus(along.times(to));
+        var aside = along.left().times(half);
+        return Contour.polygon(a.minus(aside), b.minus(aside), b.plus(aside), a.plus(aside));
     }
 
     private void motorScrews() {
         var screw = drive.motorScrew();
         var slots = drive.mount().slots();
         double circle = drive.motor().boltCircleMm().nominal() / 2;
-        double key = screw.head().keyMm(screw.thread());
         for (int i = 0; i < slots; i++) {
             var centre = motor.plus(Point.polar(circle, slotDirection(i)));
             sketch.of(seat(Role.MOTOR_WASHERS));
             sketch.circle(centre, drive.motorWasher().outsideMm().nominal() / 2, LineClass.OUTLINE, Fill.PAPER);
             sketch.of(seat(Role.MOTOR_SCREWS));
-            sketch.circle(centre, screw.head().diameterMm(screw.thread()) / 2, LineClass.OUTLINE, Fill.PAPER);
-            sketch.path(Contour.hexagon(centre, key, along.angle()), LineClass.EDGE, Fill.OPEN);
+            ScrewFigure.fromAbove(sketch, screw, centre, along.angle());
         }
     }
 
     /// The clamp screws beside the hanger, from the cap into the mount.
     private void clampScrews() {
+        if (drive.mount().fixing() != Mount.Fixing.CLAMP) {
+            return;
+        }
         var screw = drive.clampScrew();
         double d = screw.thread().majorMm();
-        double half = blockHalf(along);
+        double half = plate.half(along);
         var aside = along.left();
         double head = screw.head().heightMm(screw.thread());
         double wide = screw.head().diameterMm(screw.thread()) / 2;
         sketch.of(seat(Role.CLAMP_SCREWS));
         for (int sign = -1; sign <= 1; sign += 2) {
-            var axis = aside.times(sign * (opening(aside) + d));
+            var axis = aside.times(sign * (plate.opening(aside) + d));
             bar(axis, -half, -half + screw.lengthMm().nominal(), d / 2);
             bar(axis, -half - head, -half, wide);
             sketch.line(
@@ -264,6 +286,19 @@ final class SideView {
                     axis.plus(along.times(-half + screw.lengthMm().nominal() + 2)),
                     LineClass.CENTRE);
         }
+    }
+
+    /// The heads of the flange screws, behind the wheel pulley.
+    private void flangeScrews() {
+        if (drive.mount().fixing() != Mount.Fixing.FLANGE) {
+            return;
+        }
+        var screw = drive.flangeScrew();
+        sketch.of(seat(Role.FLANGE_SCREWS));
+        for (var centre : plate.flangeScrews()) {
+            sketch.circle(centre, screw.head().diameterMm(screw.thread()) / 2, LineClass.HIDDEN);
+        }
+        sketch.circle(Point.ORIGIN, drive.mount().flangeCircleMm().nominal() / 2, LineClass.CENTRE);
     }
 
     private void bar(Point axis, double from, double to, double half) {
@@ -295,36 +330,9 @@ final class SideView {
         sketch.circle(motor, drive.motor().boltCircleMm().nominal() / 2, LineClass.CENTRE);
     }
 
-    /// {@return half the clamp's opening in this direction (mm)}
-    private double opening(Point direction) {
-        var mount = drive.mount();
-        double height = mount.clampHeightMm().nominal() / 2;
-        return mount.clampSection() == Hanger.Section.ROUND
-                ? height
-                : Math.abs(direction.x()) * mount.clampDepthMm().nominal() / 2 + Math.abs(direction.y()) * height;
-    }
-
     /// The slots stand symmetrically about the line from axle to motor.
     private double slotDirection(int i) {
         return along.angle() + Math.PI * (2 * i + 1) / drive.mount().slots();
-    }
-
-    private static double positive(double angle) {
-        double turn = angle % (2 * Math.PI);
-        return turn < 0 ? turn + 2 * Math.PI : turn;
-    }
-
-    /// {@return the same piece on the other side of the line from axle to motor}
-    private Segment mirrored(Segment piece) {
-        return switch (piece) {
-            case Segment.Straight s -> new Segment.Straight(mirrored(s.from()), mirrored(s.to()));
-            case Segment.Bow b ->
-                new Segment.Bow(mirrored(b.centre()), b.radius(), 2 * along.angle() - b.start(), -b.sweep());
-        };
-    }
-
-    private Point mirrored(Point p) {
-        return along.times(2 * p.dot(along)).minus(p);
     }
 
     private SeatName seat(Role role) {

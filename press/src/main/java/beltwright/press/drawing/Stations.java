@@ -12,4 +12,9 @@ record Stations(double halfWidthMm, double outward) {
     double x(double station) {
         return outward * (halfWidthMm + station);
     }
+
+    /// {@return the direction from this end towards the middle of the hanger}
+    Point inward() {
+        return new Point(-outward, 0);
+    }
 }

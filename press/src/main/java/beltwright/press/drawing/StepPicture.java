@@ -14,8 +14,17 @@ import java.util.stream.Collectors;
 /// A small picture for a guide step: the view that shows its seats best, cut out around them, those seats in the
 /// accent and the rest thin.
 final class StepPicture {
-    private static final Set<Role> SEEN_FROM_THE_SIDE =
-            EnumSet.of(Role.MOUNT, Role.CLAMP_SCREWS, Role.MOTOR, Role.MOTOR_SCREWS, Role.MOTOR_WASHERS, Role.BELT);
+    private static final Set<Role> SEEN_FROM_THE_SIDE = EnumSet.of(
+            Role.MOUNT,
+            Role.CLAMP_SCREWS,
+            Role.MOTOR,
+            Role.MOTOR_SCREWS,
+            Role.MOTOR_WASHERS,
+            Role.BELT,
+            Role.IDLER,
+            Role.COVER,
+            Role.COVER_SCREWS);
+    private static final Set<Role> OF_THE_DECK = EnumSet.of(Role.DECK, Role.RISER, Role.DECK_SCREWS, Role.DECK_NUTS);
     private static final double[] SCALES = {2, 1, 0.5, 0.2, 0.1};
     private static final double WIDE = 120; // room for the picture in a guide (mm)
     private static final double HIGH = 80;
@@ -92,8 +101,11 @@ final class StepPicture {
         };
     }
 
-    /// A belt is seen from the side; else the view in which more of the seats are seen.
+    /// A belt and a deck are seen from the side; else the view in which more of the seats are seen.
     private DrawnDimension.View view(Step step) {
+        if (names(step).stream().anyMatch(s -> OF_THE_DECK.contains(s.role()))) {
+            return DrawnDimension.View.SIDE;
+        }
         var sided = names(step).stream().filter(s -> s.side() != null).toList();
         long fromSide = sided.stream()
                 .filter(s -> SEEN_FROM_THE_SIDE.contains(s.role()))
@@ -104,8 +116,11 @@ final class StepPicture {
                 : DrawnDimension.View.PLAN;
     }
 
-    /// {@return the first driven side that the step works on}
+    /// {@return the first driven side that the step works on; the first of all where it works on the deck}
     private Optional<Side> side(Step step) {
+        if (names(step).stream().anyMatch(s -> OF_THE_DECK.contains(s.role()))) {
+            return Optional.of(office.dossier().layout().drives().getFirst().side());
+        }
         return names(step).stream()
                 .flatMap(s -> Optional.ofNullable(s.side()).stream())
                 .filter(side -> office.dossier().layout().drives().stream().anyMatch(d -> d.side() == side))

@@ -190,4 +190,38 @@ class DrawingOfficeTest {
             assertThat(picture.heightMm()).isLessThanOrEqualTo(80);
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void everyOutlineClosesUponItself(Case c) {
+        for (var drawing : c.office().all()) {
+            for (var view : drawing.views()) {
+                for (var e : view.entities()) {
+                    if (e instanceof Entity.Path path) {
+                        path.contours()
+                                .forEach(outline ->
+                                        ContourTest.closes(outline, e.tag().seat()));
+                    }
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void nothingIsDrawnInASeatThatNothingFills(Case c) {
+        var office = c.office();
+        var filled = office.dossier().kit().seats().keySet().stream()
+                .map(Object::toString)
+                .collect(Collectors.toSet());
+        for (var drawing : office.all()) {
+            for (var view : drawing.views()) {
+                assertThat(view.entities()).allSatisfy(e -> {
+                    if (!e.tag().seat().isEmpty()) {
+                        assertThat(filled).contains(e.tag().seat());
+                    }
+                });
+            }
+        }
+    }
 }
