@@ -93,7 +93,7 @@ class WorkingTest {
     }
 
     private static double largest(String numbers) {
-        return java.util.regex.Pattern.compile("[0-9.]+")
+        return java.util.regex.Pattern.compile("[0-9]+(?:\\.[0-9]+)?")
                 .matcher(numbers)
                 .results()
                 .mapToDouble(m -> Double.parseDouble(m.group()))

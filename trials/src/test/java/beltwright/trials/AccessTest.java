@@ -36,6 +36,17 @@ class AccessTest {
         "kits/steep-street/guide, 1000, LIGHT",
         "kits/steep-street/guide, 390, DARK",
         "kits/steep-street/box, 390, LIGHT",
+        "kits/harbour-mile, 1400, LIGHT",
+        "pairs, 1400, LIGHT",
+        "pairs?rows=belt&columns=pulleys, 390, DARK",
+        "pairs/why?rows=wheel&columns=kits&row=wheel-97&column=market-hill-single, 390, LIGHT",
+        "parts, 390, DARK",
+        "parts/new?kind=motor, 1400, LIGHT",
+        "parts/new?kind=wheel pulley, 390, DARK",
+        "parts/wheel-90, 1400, DARK",
+        "parts/paste, 390, LIGHT",
+        "slots/mount-hill, 1400, LIGHT",
+        "slots/mount-hill, 390, DARK",
         "nowhere, 390, LIGHT"
     })
     void theAuditFindsNothingSerious(String path, int width, ColorScheme scheme) {
@@ -55,7 +66,17 @@ class AccessTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"kits/steep-street-light", "kits/steep-street/guide", "kits/steep-street/box"})
+    @CsvSource({
+        "kits/steep-street-light",
+        "kits/steep-street/guide",
+        "kits/steep-street/box",
+        "pairs",
+        "pairs?rows=belt&columns=pulleys",
+        "parts",
+        "parts/new?kind=hanger",
+        "parts/paste",
+        "slots/mount-hill"
+    })
     void nothingRunsOutOfANarrowPage(String path) {
         var page = tried.page(new Browser.NewContextOptions().setViewportSize(390, 844));
         page.navigate(tried.at(path));

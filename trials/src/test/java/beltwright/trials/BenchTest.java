@@ -43,7 +43,15 @@ class BenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"market-hill-single", "quarry-road-load", "steep-street", "steep-street-light"})
+    @ValueSource(
+            strings = {
+                "harbour-mile",
+                "market-hill-single",
+                "orchard-lane",
+                "quarry-road-load",
+                "steep-street",
+                "steep-street-light"
+            })
     void twentyEditsShowWhatTheEngineSays(String kit) throws Exception {
         var shelf = tried.workshop.shelf();
         var page = tried.page();

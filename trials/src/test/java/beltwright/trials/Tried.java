@@ -26,14 +26,15 @@ final class Tried implements AutoCloseable {
     private final Browser browser;
 
     Tried(Path folder) {
+        this(folder, true);
+    }
+
+    private Tried(Path folder, boolean demo) {
         Assumptions.assumeTrue(Files.isExecutable(CHROMIUM), "needs the package chromium");
         store = folder.resolve("tried.db");
         workshop = Workshop.open(store);
-        var read = workshop.importFolders(Stream.of("parts", "kits", "measurements")
-                .map(f -> ROOT.resolve("demo").resolve(f))
-                .toList());
-        if (!read.mistakes().isEmpty()) {
-            throw new IllegalStateException(read.mistakes().toString());
+        if (demo) {
+            importDemo();
         }
         bench = Bench.start(workshop, 0);
         playwright = Playwright.create(
@@ -51,9 +52,27 @@ final class Tried implements AutoCloseable {
                                 "--no-first-run")));
     }
 
+    private void importDemo() {
+        var read = workshop.importFolders(Stream.of("parts", "kits", "measurements")
+                .map(f -> ROOT.resolve("demo").resolve(f))
+                .toList());
+        if (!read.mistakes().isEmpty()) {
+            throw new IllegalStateException(read.mistakes().toString());
+        }
+    }
+
     static Tried fresh() {
+        return in("tried", true);
+    }
+
+    /// {@return a bench on a workshop that holds nothing}
+    static Tried empty() {
+        return in("empty", false);
+    }
+
+    private static Tried in(String folder, boolean demo) {
         try {
-            return new Tried(Files.createTempDirectory("tried"));
+            return new Tried(Files.createTempDirectory(folder), demo);
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

@@ -63,6 +63,10 @@ record CoverDrawing(Drive drive, DriveLayout at) {
             return;
         }
         sketch.of(drive.seat(Role.COVER));
+        if (Double.isNaN(farEnd().x())) {
+            sketch.line(farEnd(), motor(), LineClass.OUTLINE); // remembered as unfinished
+            return;
+        }
         for (var piece : wall()) {
             sketch.path(List.of(piece), LineClass.OUTLINE, Fill.STEEL, true);
         }
@@ -85,6 +89,9 @@ record CoverDrawing(Drive drive, DriveLayout at) {
         double half = cover.stoneOpeningMm().nominal() / 2;
         if (!(half > 0)) {
             return List.of(piece(inner, outer, 0, total));
+        }
+        if (!(total > 2 * half)) { // no wall is left, or its size is not known
+            return List.of();
         }
         double middle = Math.clamp(lowest(r), half, total - half);
         var pieces = new ArrayList<Contour>();
