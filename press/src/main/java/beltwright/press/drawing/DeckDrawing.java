@@ -6,16 +6,15 @@ import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import java.util.List;
 
-/// Deck and riser over the drive, with their screws: all in phantom lines, for the drive is what the views show.
+/// Baseplate, riser and deck over the drive, with their screws: all in phantom lines, for the drive is
+/// what the views show.
 ///
 /// The deck ends behind the axle and is broken off ahead of it.
 record DeckDrawing(Kit kit) {
     private static final double BREAK = 6; // how far the break line zigzags (mm)
+    private static final double AXIS_BELOW = 20; // of the steering axis on either side of the axle, as drawn (mm)
+    private static final double AXIS_ABOVE = 58;
     private static final double PLATE_EDGE = 9; // from a hole to the end of baseplate and riser, as drawn (mm)
-
-    boolean any() {
-        return !kit.deck().blank() || !kit.riser().blank();
-    }
 
     private double base() {
         return kit.hanger().axleDropMm().nominal();
@@ -61,10 +60,8 @@ record DeckDrawing(Kit kit) {
 
     /// @param ahead how far ahead of the axle the deck is shown
     void side(Sketch sketch, double ahead) {
-        if (!any()) {
-            return;
-        }
         baseplate(sketch);
+        steeringAxis(sketch);
         wedge(sketch);
         if (kit.deck().blank()) {
             return;
@@ -132,6 +129,25 @@ record DeckDrawing(Kit kit) {
                 Fill.OPEN);
     }
 
+    /// The axis that the hanger turns about, beside the axle. The other one of a double kingpin is not drawn.
+    private void steeringAxis(Sketch sketch) {
+        sketch.of(SeatName.of(Role.HANGER));
+        sketch.line(axisMm(-AXIS_BELOW), axisMm(AXIS_ABOVE), LineClass.CENTRE);
+    }
+
+    /// {@return a point on the steering axis, where its name is hung}
+    Point axisEndMm() {
+        return axisMm(AXIS_ABOVE);
+    }
+
+    /// It rises towards the board's end.
+    private Point axisMm(double fromFoot) {
+        double angle = Math.toRadians(kit.hanger().steeringAxisDeg().nominal());
+        double rake = kit.hanger().rakeMm().nominal();
+        var foot = new Point(-rake * Math.sin(angle), -rake * Math.cos(angle));
+        return foot.plus(new Point(-Math.cos(angle), Math.sin(angle)).times(fromFoot));
+    }
+
     private void wedge(Sketch sketch) {
         if (kit.riser().blank()) {
             return;
@@ -162,6 +178,10 @@ record DeckDrawing(Kit kit) {
 
     /// @param ahead how far ahead of the axle the deck is shown
     void plan(Sketch sketch, double ahead) {
+        double length = kit.hanger().baseLengthMm().nominal() / 2 + PLATE_EDGE;
+        double width = kit.hanger().baseWidthMm().nominal() / 2 + PLATE_EDGE;
+        sketch.of(SeatName.of(Role.HANGER));
+        sketch.rectangle(-width, middle() - length, width, middle() + length, LineClass.PHANTOM, Fill.OPEN);
         if (!kit.riser().blank()) {
             double half = kit.riser().holesLengthMm().nominal() / 2 + PLATE_EDGE;
             double wide = kit.riser().holesWidthMm().nominal() / 2 + PLATE_EDGE;

@@ -218,6 +218,7 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
             words.add(edge(drive, Role.COVER, facing.of(cover.farEnd()), "cover, face cut away"));
         }
         var deck = new DeckDrawing(dossier.kit());
+        words.add(Callout.edge(SeatName.of(Role.HANGER), facing.of(deck.axisEndMm()), "steering axis"));
         if (!dossier.kit().deck().blank()) {
             words.add(Callout.edge(SeatName.of(Role.DECK), facing.of(deck.topMm()), "deck"));
         }

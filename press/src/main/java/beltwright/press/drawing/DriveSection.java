@@ -7,6 +7,7 @@ import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.layout.DriveLayout;
 import beltwright.part.DrivePulley;
+import beltwright.part.Motor;
 import beltwright.part.Screw;
 import beltwright.part.ShaftForm;
 import beltwright.part.ToothedRim;
@@ -319,6 +320,16 @@ final class DriveSection {
         }
     }
 
+    /// {@return how far from the motor axis a set screw stands: on the shaft, its flat or its key (mm)}
+    static double setScrewFoot(Motor motor) {
+        double half = motor.shaftDiameterMm().nominal() / 2;
+        return switch (motor.shaftForm()) {
+            case ROUND -> half;
+            case FLAT, TWO_FLATS -> motor.shaftFlatMm().nominal() - half;
+            case KEYED -> motor.overKeyMm().nominal() - half;
+        };
+    }
+
     /// The set screw stands on the shaft, on its flat or its key where there is one.
     private void setScrew(double inHub, double hub, double inRim, double root) {
         var screw = drive.setScrew();
@@ -326,12 +337,7 @@ final class DriveSection {
         double r = screw.thread().majorMm() / 2;
         double core = screw.thread().minorDiameterMm() / 2;
         double station = hub > 0 ? inHub : inRim;
-        double half = motor.shaftDiameterMm().nominal() / 2;
-        double foot = switch (motor.shaftForm()) {
-            case ROUND -> half;
-            case FLAT, TWO_FLATS -> motor.shaftFlatMm().nominal() - half;
-            case KEYED -> motor.overKeyMm().nominal() - half;
-        };
+        double foot = setScrewFoot(motor);
         double top = foot + screw.lengthMm().nominal();
         sketch.of(seat(Role.SET_SCREWS));
         double hole = Math.max(root, top);

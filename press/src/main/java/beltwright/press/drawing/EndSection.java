@@ -142,8 +142,20 @@ final class EndSection {
         if (wheel.openings() > 0) {
             pulleySeat.ifPresent(s -> openings(s, recessed ? floor : s, back));
         }
+        if (wheel.screwHoles() > 0) {
+            screwHole(face, floor);
+        }
         sketch.line(across.x(from), core, across.x(from), -core, LineClass.EDGE);
         sketch.line(across.x(to), core, across.x(to), -core, LineClass.EDGE);
+    }
+
+    /// A hole for a pulley screw, as far as the screw passes through the core, on the side without an opening.
+    private void screwHole(double face, double floor) {
+        var wheel = end.wheel();
+        double circle = -wheel.screwCircleMm().nominal() / 2;
+        double half = wheel.screwHoleMm().nominal() / 2;
+        double head = face + wheel.screwGripMm().nominal();
+        sketch.rectangle(across.x(floor), circle - half, across.x(head), circle + half, LineClass.EDGE, Fill.PAPER);
     }
 
     /// An opening that a lug enters, drawn where the section shows one.

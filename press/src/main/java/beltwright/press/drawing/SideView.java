@@ -68,6 +68,7 @@ final class SideView {
         idler.sideFront(sketch);
         cover.sideWall(sketch);
         motor();
+        setScrews();
         wheel();
         deck.side(sketch, ahead());
         centreLines();
@@ -215,6 +216,25 @@ final class SideView {
         if (rim.flanges().onWheelSide()) {
             sketch.of(seat(Role.DRIVE_PULLEY));
             sketch.circle(motor, rim.flangeDiameterMm().nominal() / 2, LineClass.PHANTOM);
+        }
+    }
+
+    /// The set screws, behind the face of the pulley: the first on the side away from the axle.
+    private void setScrews() {
+        var pulley = drive.drivePulley();
+        var screw = drive.setScrew();
+        sketch.of(seat(Role.SET_SCREWS));
+        for (int i = 0; i < pulley.setScrews(); i++) {
+            double apart =
+                    i == 0 ? 0 : Math.toRadians(pulley.setScrewsApartDeg().nominal());
+            var out = Point.polar(1, along.angle() + i * apart);
+            double foot = DriveSection.setScrewFoot(drive.motor());
+            var aside = out.left().times(screw.thread().majorMm() / 2);
+            var inner = motor.plus(out.times(foot));
+            var outer = motor.plus(out.times(foot + screw.lengthMm().nominal()));
+            sketch.line(inner.minus(aside), outer.minus(aside), LineClass.HIDDEN);
+            sketch.line(inner.plus(aside), outer.plus(aside), LineClass.HIDDEN);
+            sketch.line(outer.minus(aside), outer.plus(aside), LineClass.HIDDEN);
         }
     }
 
