@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
     private static final double ROOT_MM = 1e-10;
     private static final double STEP_MM = 1;
+    private static final double NEAR_MM = 3;
 
     /// An idler beside the line from driven (axle) to drive pulley (motor).
     ///
@@ -103,6 +104,13 @@ public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
             at = c;
         }
         return Double.NaN;
+    }
+
+    /// {@return the same, looked for first where a neighbouring belt is taut}
+    public double centreDistanceMm(double lengthMm, double nearMm) {
+        double low = lengthMm(nearMm - NEAR_MM) - lengthMm;
+        double high = lengthMm(nearMm + NEAR_MM) - lengthMm;
+        return low < 0 && high > 0 ? root(lengthMm, nearMm - NEAR_MM, nearMm + NEAR_MM) : centreDistanceMm(lengthMm);
     }
 
     /// {@return the shortest centre distance between these at which the idler touches the belt (mm)}

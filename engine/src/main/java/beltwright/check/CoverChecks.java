@@ -24,6 +24,7 @@ final class CoverChecks {
                 new Count(),
                 new Circle(),
                 new Belt(),
+                new Heads(),
                 new Pulley(),
                 new WheelSide(),
                 new WheelPulleyRim(),
@@ -182,6 +183,82 @@ final class CoverChecks {
                     Along.VERTICAL,
                     false,
                     key(s)));
+        }
+    }
+
+    /// The wall stands on the plate beside the washers of the motor screws: around all of them, or inside.
+    static final class Heads extends Check {
+        private static final double WANTED = 0.5;
+
+        Heads() {
+            super(
+                    "cover-heads",
+                    "Cover's wall clear of the motor screws",
+                    "mm",
+                    Scope.DRIVE,
+                    "washers on their circle, inside the wall or outside it, worst over the slot; wanted: " + HABIT,
+                    Role.COVER,
+                    Role.MOUNT,
+                    Role.MOTOR_WASHERS,
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY);
+        }
+
+        static double gap(double wall, double thickness, double circle, double washer, double beside) {
+            double around = wall - circle / 2 - washer / 2 - beside;
+            double inside = circle / 2 - washer / 2 - beside - wall - thickness;
+            return Math.max(around, inside);
+        }
+
+        private static Range gap(Subject s) {
+            var wall = s.drive().cover().radiusMm();
+            var thickness = s.drive().cover().wallMm();
+            var circle = s.drive().mount().boltCircleMm();
+            var washer = s.drive().motorWasher().outsideMm();
+            var beside = beside(s);
+            double nominal =
+                    gap(wall.nominal(), thickness.nominal(), circle.nominal(), washer.nominal(), beside.nominal());
+            double worst = Math.max(
+                    gap(wall.lower(), thickness.upper(), circle.upper(), washer.upper(), beside.high()),
+                    gap(wall.upper(), thickness.upper(), circle.lower(), washer.upper(), beside.high()));
+            double best = Math.max(
+                    gap(wall.upper(), thickness.lower(), circle.lower(), washer.lower(), beside.low()),
+                    gap(wall.lower(), thickness.lower(), circle.upper(), washer.lower(), beside.low()));
+            return new Range(Math.min(worst, nominal), nominal, best);
+        }
+
+        @Override
+        public void measure(Subject s, Reading out) {
+            out.set(WANTED, gap(s));
+        }
+
+        @Override
+        public void explain(Subject s, Working w, Reading out) {
+            CoverChecks.beside(s, w);
+            w.given("e_cover", "motor off the middle of the cover, abs(C − (C_near + C_slot)/2)", beside(s), "layout");
+            w.given("r_cover", s.drive().cover().radiusMm());
+            w.given("t_wall", s.drive().cover().wallMm());
+            w.given("k2", s.drive().mount().boltCircleMm());
+            w.given("D_washer", s.drive().motorWasher().outsideMm());
+            var gap = gap(s);
+            w.line(
+                    "g",
+                    "max(r_cover − k2/2 − D_washer/2 − e_cover, k2/2 − D_washer/2 − e_cover − r_cover − t_wall)",
+                    gap.nominal(),
+                    "mm",
+                    "around all washers, or inside them");
+            w.given("g_worst", "the same at the worst corner of all limits", gap.low(), "mm", "worst case");
+            out.set(w.given("g_wanted", "required clearance", WANTED, "mm", HABIT), gap);
+        }
+
+        @Override
+        public String remedy(Subject s, Reading r) {
+            double around = s.drive().mount().boltCircleMm().upper() / 2
+                    + s.drive().motorWasher().outsideMm().upper() / 2
+                    + beside(s).high()
+                    + WANTED;
+            return "a cover at least " + mm(around) + " in inside radius";
         }
     }
 

@@ -163,7 +163,7 @@ public final class LayoutSolver {
                             (corner & 1) == 0 ? along.lower() : along.upper(),
                             (corner & 2) == 0 ? aside.lower() : aside.upper(),
                             (corner & 4) == 0 ? round.lower() : round.upper())
-                    .centreDistanceMm(length + ((corner & 8) == 0 ? deviation.lower() : deviation.upper()));
+                    .centreDistanceMm(length + ((corner & 8) == 0 ? deviation.lower() : deviation.upper()), nominal);
             least = Math.min(least, c);
             most = Math.max(most, c);
         }

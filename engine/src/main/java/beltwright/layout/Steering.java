@@ -52,7 +52,7 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
         }
     }
 
-    private static final int AROUND = 36;
+    private static final int AROUND = 24;
     private static final int ALONG = 4;
     private static final int HALVINGS = 12;
 
@@ -92,8 +92,20 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
             return board.distance(x, y, z);
         }
 
-        /// Coarse steps around and along, then halving steps around the best of them.
+        /// How far the body reaches in one direction: the farther end, and its circle seen from there.
+        private double reach(int axis, int sign) {
+            return Math.max(sign * from[axis], sign * to[axis]) + radius * Math.hypot(e1[axis], e2[axis]);
+        }
+
+        /// Where the whole body is under the deck, its highest point decides. Elsewhere: coarse steps around and along,
+        /// then halving steps around the best of them.
         double least() {
+            double below = board.underMm() - reach(2, 1);
+            double beside = Math.max(reach(1, 1), reach(1, -1)) - board.halfWidthMm();
+            double beyond = reach(0, -1) - board.behindMm();
+            if (beside < 0 && beyond < 0 && below >= Math.max(beside, beyond)) {
+                return below;
+            }
             double best = Double.POSITIVE_INFINITY;
             double share = 0;
             double angle = 0;
