@@ -12,6 +12,8 @@ import java.util.TreeMap;
 
 /// The geometric questions asked of the bodies of a kit, by the key of the engine's finding.
 final class Answers {
+    private static final double CREST_MM = 0.3; // the engine takes small angles
+
     private final Kit kit;
     private final Draw draw;
     private final Map<String, Answer> all = new TreeMap<>();
@@ -21,17 +23,24 @@ final class Answers {
         this.draw = draw;
     }
 
-    static Map<String, Answer> of(Kit kit, Draw draw) {
+    /// @param leaning whether the deck is asked too, which takes long
+    static Map<String, Answer> of(Kit kit, Draw draw, boolean leaning) {
         var answers = new Answers(kit, draw);
         var drives = new ArrayList<DriveModel>();
         for (var end : kit.ends()) {
             var model = new EndModel(kit, end, draw);
             answers.end(model);
+            if (leaning && !kit.deck().blank()) {
+                answers.deck(model);
+            }
             for (var drive : kit.drives()) {
                 if (drive.side() == end.side()) {
                     var m = new DriveModel(kit, drive, model, draw);
                     drives.add(m);
                     answers.drive(m);
+                    if (leaning && !kit.deck().blank() && !Double.isNaN(m.centre)) {
+                        answers.deck(m);
+                    }
                 }
             }
         }
@@ -57,12 +66,86 @@ final class Answers {
         all.put("core-spacer" + side, Answer.exact(over, 1e-6));
     }
 
+    private void deck(EndModel m) {
+        var deck = DeckModel.of(kit, draw);
+        double half = draw.of(kit.hanger().widthMm()) / 2;
+        double well = draw.of(kit.deck().wheelWellMm());
+        all.put(
+                "deck-wheel." + m.end.side(),
+                Answer.between(deck.least(0, 0, m.wheelRadius, half + m.treadFrom, half + m.treadTo, well)));
+    }
+
+    private void deck(DriveModel m) {
+        var deck = DeckModel.of(kit, draw);
+        double half = draw.of(kit.hanger().widthMm()) / 2;
+        double can = draw.of(m.drive.motor().canDiameterMm()) / 2;
+        double plate = draw.of(m.drive.mount().plateRadiusMm());
+        // the engine takes the larger radius over the length of both
+        all.put(
+                "deck-motor." + m.drive.side(),
+                Answer.atLeast(Math.min(
+                        deck.least(m.x, m.z, can, half + m.canEnd(), half + m.plateInner, 0),
+                        deck.least(m.x, m.z, plate, half + m.plateInner, half + m.plateOuter, 0))));
+    }
+
+    private void ground(DriveModel m, String side) {
+        var ground = GroundModel.of(m);
+        all.put("motor-ground" + side, Answer.exact(ground.overFlat()));
+        double kerb = draw.of(kit.task().kerbMm());
+        if (kerb < m.end.wornRadius) {
+            all.put("kerb-edge" + side, Answer.between(ground.overKerb(kerb)));
+        }
+        all.put(
+                "ramp-crest" + side,
+                Answer.exact(m.x > 0 ? ground.overCrest(kit.task(), draw) : ground.overFlat(), CREST_MM));
+    }
+
+    /// Slots and opening as long as the motor travels; everything along and beside the line from axle to motor.
+    private void plate(DriveModel m, String side) {
+        var mount = m.drive.mount();
+        double near = draw.of(mount.slotMinMm());
+        double far = draw.of(mount.slotMaxMm());
+        if (near > far) {
+            return;
+        }
+        double circle = draw.of(mount.boltCircleMm()) / 2;
+        var opening = travelled(near, far, 0, draw.of(mount.openingMm()) / 2);
+        double web = Double.POSITIVE_INFINITY;
+        double washer = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < mount.slots(); i++) {
+            double a = Math.PI * (2 * i + 1) / mount.slots();
+            double along = circle * Math.cos(a);
+            double aside = circle * Math.sin(a);
+            web = Math.min(
+                    web,
+                    opening.apart(travelled(near + along, far + along, aside, draw.of(mount.slotWidthMm()) / 2)));
+            washer = Math.min(
+                    washer,
+                    opening.apart(travelled(
+                            m.centre + along,
+                            m.centre + along,
+                            aside,
+                            draw.of(m.drive.motorWasher().outsideMm()) / 2)));
+        }
+        // the engine takes slots and opening without their ends
+        all.put("slot-web" + side, Answer.atLeast(web));
+        all.put("washer-opening" + side, Answer.between(washer));
+    }
+
+    private static Outline travelled(double near, double far, double aside, double radius) {
+        return new Outline.Taut(new Outline.Disc(near, aside, radius), new Outline.Disc(far, aside, radius));
+    }
+
     private void drive(DriveModel m) {
         var side = "." + m.drive.side();
         belt(m, side);
         motor(m, side);
         pulleys(m, side);
         screws(m, side);
+        plate(m, side);
+        if (!Double.isNaN(m.centre)) {
+            ground(m, side);
+        }
         if (!m.drive.cover().blank()) {
             cover(m, side);
         }

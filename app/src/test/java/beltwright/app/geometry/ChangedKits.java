@@ -110,6 +110,10 @@ final class ChangedKits {
             int by = random.nextInt(9) - 4;
             add(edits, new Edit(counted.document(), counted.at().path(), "" + (int) (counted.nominal() + by)));
         }
+        if (random.nextInt(20) == 0) {
+            var mount = DemoKits.SHELF.kit(of).drives().getFirst().mount().id();
+            add(edits, new Edit(mount, "slots", "" + (2 + random.nextInt(5))));
+        }
         return new Changed(of, edits, DemoKits.SHELF.with(edits).kit(of));
     }
 

@@ -14,12 +14,24 @@ interface Outline {
 
     /// {@return the distance to another outline (mm), negative by how deep one stands in the other}
     default double apart(Outline other) {
+        return Math.min(nearest(edge(), other), nearest(other.edge(), this));
+    }
+
+    /// {@return how near these points come to an outline: every tenth first, then all beside the nearest of those}
+    private static double nearest(List<double[]> points, Outline to) {
+        int coarse = 10;
+        int best = 0;
         double least = Double.POSITIVE_INFINITY;
-        for (var p : edge()) {
-            least = Math.min(least, other.outside(p[0], p[1]));
+        for (int i = 0; i < points.size(); i += coarse) {
+            double here = to.outside(points.get(i)[0], points.get(i)[1]);
+            if (here < least) {
+                least = here;
+                best = i;
+            }
         }
-        for (var p : other.edge()) {
-            least = Math.min(least, outside(p[0], p[1]));
+        for (int i = best - coarse; i <= best + coarse; i++) {
+            var p = points.get(Math.floorMod(i, points.size()));
+            least = Math.min(least, to.outside(p[0], p[1]));
         }
         return least;
     }
@@ -42,7 +54,7 @@ interface Outline {
 
     /// A string pulled taut around discs: known by how far it reaches in every direction.
     final class Taut implements Outline {
-        static final int DIRECTIONS = 720;
+        static final int DIRECTIONS = 360;
         private static final double STEP_MM = 0.2;
         private static final double[] COS = new double[DIRECTIONS];
         private static final double[] SIN = new double[DIRECTIONS];

@@ -31,9 +31,16 @@ record Told(Finding finding, Answer own) {
                 .orElse(Double.NaN);
     }
 
-    /// {@return the same at the engine's worst limits}
-    double worst() {
-        return slug().equals("belt-plane") ? finding.capacityWorst() - finding.demandWorst() : finding.capacityWorst();
+    /// {@return whether a value drawn between the limits lies below what the engine calls the worst}
+    boolean contradictsTheWorst() {
+        double worst =
+                switch (slug()) {
+                    case "belt-plane" -> finding.capacityWorst() - finding.demandWorst();
+                    case "core-spacer" -> Double.NEGATIVE_INFINITY; // a fit between two bounds: no single worst
+                    default -> finding.capacityWorst();
+                };
+        boolean overlapping = own.engine() == Answer.Claim.EXACT_OUTSIDE && worst < 0;
+        return !overlapping && own.value() < worst - own.within();
     }
 
     /// {@return below which number it fails}
