@@ -12,7 +12,7 @@ import java.util.TreeMap;
 
 /// The geometric questions asked of the bodies of a kit, by the key of the engine's finding.
 final class Answers {
-    private static final double CREST_MM = 0.3; // the engine takes small angles
+    private static final double CREST_MM_PER_DEG = 0.01; // the engine takes small angles
 
     private final Kit kit;
     private final Draw draw;
@@ -97,7 +97,8 @@ final class Answers {
         }
         all.put(
                 "ramp-crest" + side,
-                Answer.exact(m.x > 0 ? ground.overCrest(kit.task(), draw) : ground.overFlat(), CREST_MM));
+                Answer.exact(m.x > 0 ? ground.overCrest(kit.task(), draw) : ground.overFlat(),
+                        CREST_MM_PER_DEG * draw.of(kit.task().crestDeg())));
     }
 
     /// Slots and opening as long as the motor travels; everything along and beside the line from axle to motor.

@@ -9,7 +9,7 @@ import beltwright.kit.Task;
 /// @param radius of the body (mm)
 /// @param wheel radius of the wheel (mm)
 record GroundModel(double away, double above, double radius, double wheel) {
-    private static final int STEPS = 200;
+    private static final int STEPS = 100;
 
     static GroundModel of(DriveModel m) {
         double can = m.draw.of(m.drive.motor().canDiameterMm()) / 2;
@@ -37,11 +37,9 @@ record GroundModel(double away, double above, double radius, double wheel) {
     /// {@return the distance to everything ahead of an edge and below its top}
     private double toStep(double edge, double top) {
         boolean in = away > edge && above < top;
-        double nearest = Math.hypot(away - edge, above - top);
-        for (double s = 0; s < 400; s += 0.05) {
-            nearest = Math.min(nearest, Math.hypot(away - edge - s, above - top));
-            nearest = Math.min(nearest, Math.hypot(away - edge, above - top + s));
-        }
+        double toTop = Math.hypot(Math.max(edge - away, 0), above - top);
+        double toSide = Math.hypot(away - edge, Math.max(above - top, 0));
+        double nearest = Math.min(toTop, toSide);
         return (in ? -nearest : nearest) - radius;
     }
 
