@@ -12,7 +12,7 @@ import java.util.TreeMap;
 
 /// The geometric questions asked of the bodies of a kit, by the key of the engine's finding.
 final class Answers {
-    private static final double CREST_MM_PER_DEG = 0.01; // the engine takes small angles
+    private static final double CREST_MM_PER_DEG = 0.02; // the engine takes small angles
 
     private final Kit kit;
     private final Draw draw;
@@ -97,7 +97,8 @@ final class Answers {
         }
         all.put(
                 "ramp-crest" + side,
-                Answer.exact(m.x > 0 ? ground.overCrest(kit.task(), draw) : ground.overFlat(),
+                Answer.exact(
+                        m.x > 0 ? ground.overCrest(kit.task(), draw) : ground.overFlat(),
                         CREST_MM_PER_DEG * draw.of(kit.task().crestDeg())));
     }
 
@@ -118,8 +119,7 @@ final class Answers {
             double along = circle * Math.cos(a);
             double aside = circle * Math.sin(a);
             web = Math.min(
-                    web,
-                    opening.apart(travelled(near + along, far + along, aside, draw.of(mount.slotWidthMm()) / 2)));
+                    web, opening.apart(travelled(near + along, far + along, aside, draw.of(mount.slotWidthMm()) / 2)));
             washer = Math.min(
                     washer,
                     opening.apart(travelled(

@@ -92,7 +92,7 @@ final class ChangedKits {
             add(edits, new Edit(of, "seats." + swap[0], swap[1 + random.nextInt(swap.length - 1)]));
         }
         var fields = fields(of, edits);
-        int count = 2 + random.nextInt(6);
+        int count = 1 + random.nextInt(4);
         while (count-- > 0) {
             var field = fields.get(random.nextInt(fields.size()));
             moved(field, random, 0.3 + 0.06 * Math.abs(field.nominal())).ifPresent(e -> add(edits, e));
@@ -102,12 +102,12 @@ final class ChangedKits {
                 .toList();
         if (random.nextInt(3) > 0) {
             var field = decisive.get(random.nextInt(decisive.size()));
-            double most = field.at().unit().equals("°") ? 25 : 1 + 0.3 * Math.abs(field.nominal());
+            double most = field.at().unit().equals("°") ? 30 : 2 + 0.5 * Math.abs(field.nominal());
             moved(field, random, most).ifPresent(e -> add(edits, e));
         }
         if (random.nextInt(5) == 0) {
             var counted = counts(of, edits).get(random.nextInt(3));
-            int by = random.nextInt(9) - 4;
+            int by = random.nextInt(15) - 7;
             add(edits, new Edit(counted.document(), counted.at().path(), "" + (int) (counted.nominal() + by)));
         }
         if (random.nextInt(20) == 0) {

@@ -13,7 +13,8 @@ record DeckModel(double axis, double rake, double link, double under, double hal
         var hanger = kit.hanger();
         boolean risen = !kit.riser().blank();
         return new DeckModel(
-                Math.toRadians(draw.of(hanger.steeringAxisDeg()) + (risen ? draw.of(kit.riser().wedgeDeg()) : 0)),
+                Math.toRadians(draw.of(hanger.steeringAxisDeg())
+                        + (risen ? draw.of(kit.riser().wedgeDeg()) : 0)),
                 draw.of(hanger.rakeMm()),
                 hanger.kingpin() == Hanger.Kingpin.DOUBLE ? draw.of(hanger.linkMm()) : 0,
                 draw.of(hanger.axleDropMm())

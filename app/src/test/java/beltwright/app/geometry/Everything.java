@@ -6,7 +6,8 @@ import beltwright.part.Mount;
 import java.util.ArrayList;
 import java.util.List;
 
-/// Every body of a kit whose size is measured, at nominal, where it stands: along the axle from the middle of the hanger,
+/// Every body of a kit whose size is measured, at nominal, where it stands: along the axle from the middle of the
+/// hanger,
 /// left positive.
 final class Everything {
     private final Kit kit;
@@ -44,7 +45,8 @@ final class Everything {
     }
 
     private void ring(Side side, String name, double outside, double hole, double from, double to) {
-        if (to > from) {
+        // a sleeve narrower than its bore is no body
+        if (to > from && outside > hole) {
             add(side, new Solid(name, Outline.ring(0, 0, outside / 2, hole / 2), from, to), name);
         }
     }
@@ -55,7 +57,13 @@ final class Everything {
         double axle = kit.hanger().axleDiameterMm().nominal();
         add(side, new Solid("axle", Outline.circle(0, 0, axle / 2), 0, m.axleTo), "axle");
         if (!end.spacer().blank()) {
-            ring(side, "axle spacer", end.spacer().outsideMm().nominal(), end.spacer().boreMm().nominal(), 0, m.spacerTo);
+            ring(
+                    side,
+                    "axle spacer",
+                    end.spacer().outsideMm().nominal(),
+                    end.spacer().boreMm().nominal(),
+                    0,
+                    m.spacerTo);
         }
         ring(
                 side,
@@ -128,8 +136,7 @@ final class Everything {
             double width = mount.flangeHoleMm().nominal();
             // at least the metal about its screws
             for (int i = 0; i < mount.flangeHoles(); i++) {
-                double a = Math.toRadians(
-                        mount.firstPositionDeg().nominal() + 360.0 * i / mount.flangeHoles());
+                double a = Math.toRadians(mount.firstPositionDeg().nominal() + 360.0 * i / mount.flangeHoles());
                 double r = mount.flangeCircleMm().nominal() / 2;
                 add(
                         side,

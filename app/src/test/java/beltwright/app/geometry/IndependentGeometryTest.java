@@ -9,36 +9,43 @@ import beltwright.check.Verdict;
 import beltwright.kit.Kit;
 import beltwright.layout.LayoutSolver;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /// The engine's geometric verdicts against bodies built from the parts alone and measured by sampling their outlines.
+///
+/// What the two are known to disagree on is listed in [Known] and [Unasked], with the reason.
 @Tag("law")
 @Tag("slow")
 class IndependentGeometryTest {
-    private static final int KITS = 300;
+    private static final int KITS = 900;
+    private static final int DRAWN_KITS = 300;
     private static final int DRAWS = 50;
 
-    /// What the engine says it leaves out of the worst case, so that draws may lie below it.
-    private static final Map<String, String> NOMINAL_ONLY = Map.of(
-            "shaft-reach", "the pulley's length is taken at nominal",
-            "idler-wrap", "wrap is taken at nominal");
+    /// What the engine itself says it takes at nominal, so that draws may lie below it.
+    private static final Map<String, String> NOMINAL_ONLY =
+            Map.of("shaft-reach", "the pulley's length", "idler-wrap", "all of it");
 
     @Test
     void everyVerdictAgrees() {
         var wrong = new ArrayList<String>();
         var asked = new TreeMap<String, Integer>();
-        var failing = new TreeMap<String, Integer>();
-        var differing = new TreeMap<Known, Integer>();
+        var failing = new TreeSet<String>();
+        var differing = EnumSet.noneOf(Known.class);
         int kitsThatFail = 0;
         int tooNearToTell = 0;
         int all = 0;
@@ -47,24 +54,20 @@ class IndependentGeometryTest {
             var findings = findings(changed.kit());
             boolean fails = false;
             for (var own : Answers.of(changed.kit(), Draw.nominal(), true).entrySet()) {
-                var finding = findings.get(own.getKey());
-                if (finding == null) {
-                    wrong.add("no finding " + own.getKey() + ": " + changed);
-                    continue;
-                }
-                var told = new Told(finding, own.getValue());
+                var told = told(findings, own.getKey(), own.getValue());
+                asked.merge(told.slug(), 1, Integer::sum);
+                all++;
                 var known = Known.of(told, changed.kit());
                 if (known.isPresent()) {
-                    differing.merge(known.get(), told.number() > own.getValue().value() ? 1 : 0, Integer::sum);
-                    if (told.number() < own.getValue().value() - own.getValue().within()) {
-                        wrong.add("known, but the other way " + told + ": " + changed);
+                    if (told.engineFindsMore()) {
+                        differing.add(known.get());
+                    } else if (!told.numberAgrees()) {
+                        wrong.add("known, but the other way round: " + told + ": " + changed);
                     }
                     continue;
                 }
-                asked.merge(told.slug(), 1, Integer::sum);
-                all++;
-                if (finding.verdict() == Verdict.FAILS) {
-                    failing.merge(told.slug(), 1, Integer::sum);
+                if (told.finding().verdict() == Verdict.FAILS) {
+                    failing.add(told.slug());
                     fails = true;
                 }
                 if (told.tooNearToTell()) {
@@ -78,64 +81,98 @@ class IndependentGeometryTest {
             }
             kitsThatFail += fails ? 1 : 0;
         }
-        System.out.println(all + " asked, " + tooNearToTell + " near, kits failing " + kitsThatFail + "\n" + asked
-                + "\n" + failing);
-        System.out.println(differing);
-        assertThat(wrong).as("%d questions", all).isEmpty();
+        assertThat(wrong).as("%d answers", all).isEmpty();
+        assertThat(asked)
+                .hasSize(41)
+                .allSatisfy((slug, times) -> assertThat(times).isGreaterThan(100));
+        assertThat(failing).as("questions that fail somewhere").hasSizeGreaterThan(33);
+        assertThat(kitsThatFail).as("about half of the kits").isBetween(KITS * 2 / 5, KITS * 3 / 5);
+        assertThat(tooNearToTell).isLessThan(all / 200);
+        assertThat(differing).as("disagreements that are still there").containsExactly(Known.values());
     }
 
     @Test
-    void noHoldIsContradictedBetweenTheLimits() {
+    void noWorstCaseIsUndercutBetweenTheLimits() {
         var wrong = new ConcurrentSkipListMap<String, String>();
-        long all = IntStream.range(0, KITS).parallel().mapToLong(seed -> between(seed, wrong)).sum();
-        System.out.println(all + " drawn");
-        assertThat(wrong).as("%d answers", all).isEmpty();
+        var asked = new AtomicInteger();
+        IntStream.range(0, DRAWN_KITS).parallel().forEach(seed -> between(seed, wrong, asked));
+        assertThat(wrong).as("%s answers", asked).isEmpty();
+        assertThat(asked.get()).isGreaterThan(DRAWN_KITS * DRAWS * 30);
     }
 
-    /// Draws sizes of one kit and notes the first contradiction of every check; the deck takes long, so it has a tenth of
-    /// the draws.
-    private static long between(int seed, Map<String, String> wrong) {
+    /// Draws sizes of one kit and notes one contradiction of every check. The deck takes long and has a tenth of the
+    /// draws.
+    private static void between(int seed, Map<String, String> wrong, AtomicInteger asked) {
         var changed = ChangedKits.seeded(seed);
         var findings = findings(changed.kit());
         var random = new Random(seed);
-        long all = 0;
         for (int i = 0; i < DRAWS; i++) {
-            for (var own : Answers.of(changed.kit(), Draw.between(random), i % 10 == 0).entrySet()) {
-                var told = new Told(findings.get(own.getKey()), own.getValue());
+            for (var own :
+                    Answers.of(changed.kit(), Draw.between(random), i % 10 == 0).entrySet()) {
+                var told = told(findings, own.getKey(), own.getValue());
                 if (NOMINAL_ONLY.containsKey(told.slug())
                         || Known.of(told, changed.kit()).isPresent()) {
                     continue;
                 }
-                all++;
-                if (told.contradictsTheWorst()) {
-                    wrong.putIfAbsent(told.slug(), told + ", worst " + told.finding().capacityWorst() + ": " + changed);
+                asked.incrementAndGet();
+                if (told.undercutsTheWorst()) {
+                    wrong.put(told.slug(), told + ", worst " + told.finding().capacityWorst() + ": " + changed);
                 }
             }
         }
-        return all;
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"market-hill-single", "steep-street", "quarry-road-load", "harbour-mile", "orchard-lane"})
     void nothingOfADemoKitStandsInAnother(String id) {
         var bodies = Everything.of(DemoKits.SHELF.kit(id));
-        var overlaps = new TreeSet<String>();
-        int pairs = 0;
-        for (int i = 0; i < bodies.size(); i++) {
-            for (int j = i + 1; j < bodies.size(); j++) {
-                var a = bodies.get(i);
-                var b = bodies.get(j);
-                if (Touching.byDesign(a.name(), b.name())) {
-                    continue;
-                }
-                pairs++;
-                double apart = a.apart(b);
-                if (apart < -Answer.SAMPLED_MM) {
-                    overlaps.add(a.name() + " in " + b.name() + " " + apart);
+        assertThat(bodies).hasSizeGreaterThan(25);
+        assertThat(Touching.overlaps(bodies))
+                .isEqualTo(id.equals("harbour-mile") ? unaskedIn("harbour-mile") : Set.of());
+    }
+
+    private static Set<String> unaskedIn(String id) {
+        var unchanged = DemoKits.SHELF.kit(id);
+        return Arrays.stream(Unasked.values())
+                .filter(u -> u.example().equals(unchanged))
+                .map(Unasked::pair)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void nothingOfAKitThatHoldsStandsInAnother() {
+        var wrong = new TreeMap<String, String>();
+        int holding = 0;
+        for (int seed = 0; seed < KITS; seed++) {
+            var changed = ChangedKits.seeded(seed);
+            if (holds(changed.kit())) {
+                holding++;
+                for (var pair : Touching.overlaps(Everything.of(changed.kit()))) {
+                    wrong.put(pair, changed.toString());
                 }
             }
         }
-        System.out.println(id + " " + pairs + " " + overlaps);
+        wrong.keySet().removeAll(Unasked.pairs());
+        assertThat(wrong).isEmpty();
+        assertThat(holding).isGreaterThan(KITS / 6);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatIsNotAskedStillOverlaps(Unasked unasked) {
+        assertThat(holds(unasked.example())).isTrue();
+        assertThat(Touching.overlaps(Everything.of(unasked.example()))).contains(unasked.pair());
+    }
+
+    private static boolean holds(Kit kit) {
+        return findings(kit).values().stream()
+                .allMatch(f -> f.verdict() == Verdict.HOLDS || f.verdict() == Verdict.MARGINAL);
+    }
+
+    private static Told told(Map<String, Finding> findings, String key, Answer own) {
+        var finding = findings.get(key);
+        assertThat(finding).as(key).isNotNull();
+        return new Told(finding, own);
     }
 
     private static Map<String, Finding> findings(Kit kit) {

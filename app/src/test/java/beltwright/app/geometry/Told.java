@@ -32,13 +32,12 @@ record Told(Finding finding, Answer own) {
     }
 
     /// {@return whether a value drawn between the limits lies below what the engine calls the worst}
-    boolean contradictsTheWorst() {
-        double worst =
-                switch (slug()) {
-                    case "belt-plane" -> finding.capacityWorst() - finding.demandWorst();
-                    case "core-spacer" -> Double.NEGATIVE_INFINITY; // a fit between two bounds: no single worst
-                    default -> finding.capacityWorst();
-                };
+    boolean undercutsTheWorst() {
+        double worst = switch (slug()) {
+            case "belt-plane" -> finding.capacityWorst() - finding.demandWorst();
+            case "core-spacer" -> Double.NEGATIVE_INFINITY; // a fit between two bounds: no single worst
+            default -> finding.capacityWorst();
+        };
         boolean overlapping = own.engine() == Answer.Claim.EXACT_OUTSIDE && worst < 0;
         return !overlapping && own.value() < worst - own.within();
     }
@@ -81,6 +80,10 @@ record Told(Finding finding, Answer own) {
             case EXACT_OUTSIDE -> Math.abs(over) <= own.within() || (own.value() < 0 && number() < 0);
             case AT_MOST -> over >= -own.within();
         };
+    }
+
+    boolean engineFindsMore() {
+        return number() > own.value() + own.within();
     }
 
     @Override

@@ -1,7 +1,10 @@
 package beltwright.app.geometry;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /// Pairs of bodies that touch by design, and by what.
 final class Touching {
@@ -24,7 +27,23 @@ final class Touching {
 
     private Touching() {}
 
-    static boolean byDesign(String one, String other) {
+    /// {@return the pairs of bodies that stand in each other without being meant to, each named once}
+    static SortedSet<String> overlaps(List<Solid> bodies) {
+        var pairs = new TreeSet<String>();
+        for (int i = 0; i < bodies.size(); i++) {
+            for (int j = i + 1; j < bodies.size(); j++) {
+                var a = bodies.get(i);
+                var b = bodies.get(j);
+                if (!byDesign(a.name(), b.name()) && a.apart(b) < -Answer.SAMPLED_MM) {
+                    boolean inOrder = a.name().compareTo(b.name()) > 0;
+                    pairs.add(inOrder ? a.name() + " in " + b.name() : b.name() + " in " + a.name());
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static boolean byDesign(String one, String other) {
         var a = plain(one);
         var b = plain(other);
         boolean oneSide = one.equals(a) || other.equals(b) || one.charAt(0) == other.charAt(0);
