@@ -12,7 +12,8 @@ import java.util.TreeMap;
 
 /// The geometric questions asked of the bodies of a kit, by the key of the engine's finding.
 final class Answers {
-    private static final double CREST_MM_PER_DEG = 0.02; // the engine takes small angles
+    private static final double DECK_MM = 0.05; // a wheel's edge is sampled every two degrees
+    private static final double CREST_MM_PER_DEG = 0.01; // the engine takes small angles
 
     private final Kit kit;
     private final Draw draw;
@@ -47,7 +48,9 @@ final class Answers {
         if (drives.size() == 2) {
             var one = drives.get(0).can();
             var other = drives.get(1).can().acrossTheHanger(draw.of(kit.hanger().widthMm()));
-            answers.all.put("motors-apart.kit", Answer.between(one.apart(other)));
+            if (one.to() > other.to()) { // not pushed past each other
+                answers.all.put("motors-apart.kit", Answer.between(one.apart(other)));
+            }
         }
         return answers.all;
     }
@@ -72,7 +75,10 @@ final class Answers {
         double well = draw.of(kit.deck().wheelWellMm());
         all.put(
                 "deck-wheel." + m.end.side(),
-                Answer.between(deck.least(0, 0, m.wheelRadius, half + m.treadFrom, half + m.treadTo, well)));
+                new Answer(
+                        deck.least(0, 0, m.wheelRadius, half + m.treadFrom, half + m.treadTo, well),
+                        DECK_MM,
+                        Answer.Claim.EXACT_OUTSIDE));
     }
 
     private void deck(DriveModel m) {
@@ -130,7 +136,9 @@ final class Answers {
         }
         // the engine takes slots and opening without their ends
         all.put("slot-web" + side, Answer.atLeast(web));
-        all.put("washer-opening" + side, Answer.between(washer));
+        if (near <= m.centre && m.centre <= far) {
+            all.put("washer-opening" + side, Answer.between(washer));
+        }
     }
 
     private static Outline travelled(double near, double far, double aside, double radius) {

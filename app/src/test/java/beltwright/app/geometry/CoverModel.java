@@ -5,7 +5,7 @@ import java.util.List;
 
 /// A cover as bodies: half a round around the motor axis, two straight arms towards the axle, and the face over them.
 record CoverModel(DriveModel at, double radius, double wall, double reach, double depth) {
-    private static final int PIECES = 40;
+    private static final int PIECES = 16;
 
     static CoverModel of(DriveModel m) {
         var cover = m.drive.cover();
@@ -27,7 +27,8 @@ record CoverModel(DriveModel at, double radius, double wall, double reach, doubl
         for (int i = 0; i < PIECES; i++) {
             double a = Math.PI * i / PIECES - Math.PI / 2;
             double b = Math.PI * (i + 1) / PIECES - Math.PI / 2;
-            pieces.add(piece(around(a, radius), around(b, radius), around(b, radius + wall), around(a, radius + wall)));
+            double in = radius / Math.cos(Math.PI / (2 * PIECES)); // the middle of the piece at the radius
+            pieces.add(piece(around(a, in), around(b, in), around(b, radius + wall), around(a, radius + wall)));
         }
         return pieces;
     }
@@ -62,8 +63,8 @@ record CoverModel(DriveModel at, double radius, double wall, double reach, doubl
 
     Outline outline() {
         var around = new ArrayList<Outline.Disc>();
-        for (int i = 0; i <= 2 * PIECES; i++) {
-            var p = around(Math.PI * i / (2 * PIECES) - Math.PI / 2, radius + wall);
+        for (int i = 0; i <= 5 * PIECES; i++) {
+            var p = around(Math.PI * i / (5 * PIECES) - Math.PI / 2, radius + wall);
             around.add(new Outline.Disc(p[0], p[1], 0));
         }
         for (int side : new int[] {-1, 1}) {

@@ -47,23 +47,39 @@ record GroundModel(double away, double above, double radius, double wheel) {
     double overCrest(Task task, Draw draw) {
         double turn = Math.toRadians(draw.of(task.crestDeg()));
         double base = draw.of(task.wheelbaseMm());
+        double step = base / STEPS;
+        double at = -base;
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= 2 * STEPS; i++) {
-            // the near wheel stands on the level before the crest, the far one on the slope beyond it
-            double near = -base * i / (2 * STEPS);
-            double down = farther(near, base, turn);
-            double farX = down * Math.cos(turn) + wheel * Math.sin(turn);
-            double farZ = -down * Math.sin(turn) + wheel * Math.cos(turn);
-            if (Double.isNaN(down)) {
-                continue;
+        for (int i = 0; i <= STEPS; i++) {
+            double here = onCrest(-i * step, base, turn);
+            if (here < least) {
+                least = here;
+                at = -i * step;
             }
-            double along = (farX - near) / base;
-            double rise = (farZ - wheel) / base;
-            double x = near + away * along - above * rise;
-            double z = wheel + away * rise + above * along;
-            least = Math.min(least, Math.max(z, x * Math.sin(turn) + z * Math.cos(turn)) - radius);
+        }
+        for (; step > 0.001; step /= 2) {
+            for (double near : new double[] {at - step / 2, at + step / 2}) {
+                double here = onCrest(Math.min(near, 0), base, turn);
+                if (here < least) {
+                    least = here;
+                    at = near;
+                }
+            }
         }
         return least;
+    }
+
+    /// {@return the distance while the near wheel stands on the level before the crest and the far one on the slope}
+    private double onCrest(double near, double base, double turn) {
+        double down = farther(near, base, turn);
+        double farX = down * Math.cos(turn) + wheel * Math.sin(turn);
+        double farZ = -down * Math.sin(turn) + wheel * Math.cos(turn);
+        double along = (farX - near) / base;
+        double rise = (farZ - wheel) / base;
+        double x = near + away * along - above * rise;
+        double z = wheel + away * rise + above * along;
+        double least = Math.max(z, x * Math.sin(turn) + z * Math.cos(turn)) - radius;
+        return Double.isNaN(least) ? Double.POSITIVE_INFINITY : least;
     }
 
     /// {@return how far down the slope the far wheel stands, NaN where it has not reached it}

@@ -94,7 +94,7 @@ record TautBelt(double wheel, double drive, double along, double aside, double i
         }
         double p = positive;
         double n = negative;
-        while (Math.abs(p - n) > 1e-7) {
+        while (Math.abs(p - n) > 1e-6) {
             double middle = (p + n) / 2;
             if (f.applyAsDouble(middle) > 0) {
                 p = middle;
