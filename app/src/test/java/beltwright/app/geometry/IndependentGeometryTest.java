@@ -45,12 +45,14 @@ class IndependentGeometryTest {
         var asked = new TreeMap<String, Integer>();
         var failing = new TreeSet<String>();
         int kitsThatFail = 0;
+        int swapped = 0;
         int tooNearToTell = 0;
         int all = 0;
         for (int seed = 0; seed < KITS; seed++) {
             var changed = ChangedKits.seeded(seed);
             var findings = findings(changed.kit());
             boolean fails = false;
+            swapped += changed.swapped() ? 1 : 0;
             for (var own : Answers.of(changed.kit(), Draw.nominal(), true).entrySet()) {
                 var told = told(findings, own.getKey(), own.getValue());
                 asked.merge(told.slug(), 1, Integer::sum);
@@ -83,6 +85,7 @@ class IndependentGeometryTest {
                 .allSatisfy((slug, times) -> assertThat(times).isGreaterThan(100));
         assertThat(failing).as("questions that fail somewhere").hasSizeGreaterThan(33);
         assertThat(kitsThatFail).as("about half of the kits").isBetween(KITS * 2 / 5, KITS * 3 / 5);
+        assertThat(swapped).isGreaterThan(KITS / 8);
         assertThat(tooNearToTell).isLessThan(all / 200);
     }
 
