@@ -292,9 +292,11 @@ final class Answers {
         }
         // the engine takes the middle of the open end, where there is no wall
         all.put("cover-rim" + side, Answer.atLeast(rim));
-        all.put(
-                "cover-ground" + side,
-                Answer.exact(m.end.wornRadius + cover.outline().lowest()));
+        if (cover.reach() > cover.radius() / 2) { // a shorter one ends before its round is at its lowest
+            all.put(
+                    "cover-ground" + side,
+                    Answer.exact(m.end.wornRadius + cover.outline().lowest()));
+        }
     }
 
     private void idler(DriveModel m, String side) {

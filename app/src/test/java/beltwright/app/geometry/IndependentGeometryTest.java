@@ -152,7 +152,7 @@ class IndependentGeometryTest {
         }
         wrong.keySet().removeAll(Unasked.pairs());
         assertThat(wrong).isEmpty();
-        assertThat(holding).isGreaterThan(KITS / 6);
+        assertThat(holding).isGreaterThan(KITS / 8);
     }
 
     @ParameterizedTest
