@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /// The invented demo workshop, read from its files.
-final class DemoKits {
-    static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
-    static final Reference REFERENCE = ReferenceFile.bundled();
-    static final Shelf SHELF = Workshop.shelfOf(
+public final class DemoKits {
+    public static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
+    public static final Reference REFERENCE = ReferenceFile.bundled();
+    public static final Shelf SHELF = Workshop.shelfOf(
             Stream.of("parts", "kits", "measurements")
                     .map(f -> ROOT.resolve("demo").resolve(f))
                     .toList(),
@@ -23,11 +23,11 @@ final class DemoKits {
 
     private DemoKits() {}
 
-    static Stream<String> ids() {
+    public static Stream<String> ids() {
         return SHELF.drafts().keySet().stream();
     }
 
-    static Dossier dossier(String kit, Edit... edits) {
+    public static Dossier dossier(String kit, Edit... edits) {
         return Dossiers.of(SHELF.with(List.of(edits)).kit(kit));
     }
 }
