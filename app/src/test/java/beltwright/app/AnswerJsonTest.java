@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,8 +17,13 @@ import org.junit.jupiter.api.io.TempDir;
 class AnswerJsonTest {
     private static final Pattern DOCUMENTED = Pattern.compile("^\\| (\\w+) \\| `([^`]+)` \\|", Pattern.MULTILINE);
 
-    private static final Set<String> ELSEWHERE =
-            Set.of("demo kits[]", "export documents[]", "change before", "change after");
+    private static final Set<String> ELSEWHERE = Set.of(
+            "demo kits[]",
+            "export documents[]",
+            "change before",
+            "change after",
+            "pairs pairs[].decides",
+            "slots lines[].marks[].decides");
 
     @TempDir
     Path folder;
@@ -53,8 +59,18 @@ class AnswerJsonTest {
                 typed.run("change", Typed.KIT, "--set", Typed.THICK_PLATE, "--json")
                         .json(),
                 real);
+        var demo = new String[] {"--json", "--workshop", "demo-out/demo.db"};
+        var pairs = typed.run(with(demo, "pairs", "wheel pulleys", "kits")).json();
+        collect("pairs", "", pairs, real);
+        collect("DECIDES", "", pairs.at("/pairs/0/decides"), real);
+        collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
+        collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);
         collect("serve", "", AnswerJson.serving(""), real);
         assertThat(real).isEqualTo(documented);
+    }
+
+    private static String[] with(String[] demo, String... words) {
+        return Stream.concat(Stream.of(words), Stream.of(demo)).toArray(String[]::new);
     }
 
     /// Goes into what is documented here; a whole dossier, and what another row documents, is one field.
