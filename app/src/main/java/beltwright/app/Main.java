@@ -24,7 +24,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading =
-                "%nExit codes of check, draw, guide and change; the other commands end with 0, 2 or 70:%n",
+                "%nExit codes of check, draw, guide, change and mend; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",

@@ -10,7 +10,6 @@ import beltwright.quantity.Refusal;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -64,8 +63,9 @@ final class MendCommand extends KitCommand {
         var mends = json.putArray("mends");
         for (var finding : findings) {
             var smallest = mending.smallest(finding.key());
-            mends.add(PairJson.of(finding.key(), smallest));
-            lines.addAll(told(finding, all ? mending.all(finding.key()) : List.of(), smallest));
+            var every = all ? mending.all(finding.key()) : smallest.stream().toList();
+            mends.add(PairJson.of(kit, finding.key(), every));
+            lines.addAll(told(finding, every));
         }
         if (findings.isEmpty()) {
             lines.add("Nothing fails in this kit.");
@@ -78,16 +78,16 @@ final class MendCommand extends KitCommand {
         return Exit.of(dossier.findings());
     }
 
-    private List<String> told(Finding finding, List<Mend> every, Optional<Mend> smallest) {
+    private List<String> told(Finding finding, List<Mend> every) {
         var lines = new ArrayList<String>();
         lines.addAll(Typesetting.hanging(
                 Mark.of(finding.verdict()) + " ",
                 finding.check() + " (" + finding.key() + "): " + finding.says(),
                 desk.columns()));
-        if (smallest.isEmpty()) {
+        if (every.isEmpty()) {
             lines.add("  none on this shelf, and no standard size");
         }
-        for (var mend : every.isEmpty() ? smallest.stream().toList() : every) {
+        for (var mend : every) {
             lines.addAll(
                     Typesetting.hanging("  → ", mend.says() + ": then it " + became(mend.becomes()), desk.columns()));
             mend.fields().forEach(f -> lines.add("    --set '" + kit + "." + f[0] + "=" + f[1] + "'"));

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /// One check answered in short: what is left over what is needed, with its limits, and no working.
 ///
 /// @param key `check.subject`
-/// @param slack capacity less demand at nominal, in `unit`; NaN where it cannot be told
+/// @param slack capacity less demand at nominal, in `unit`; NaN where it cannot be told and for a yes-or-no question
 /// @param slackWorst at the worst limits
 /// @param slackBest at the best limits
 /// @param marginWorst worst capacity over worst demand minus one; null where there is no margin
@@ -21,14 +21,15 @@ public record Answer(
         @Nullable Double marginWorst) {
 
     static Answer of(Check check, Subject subject, Reading r) {
+        boolean counted = !check.unit().isEmpty();
         return new Answer(
                 check.key(subject),
                 check.name(),
                 check.verdict(subject, r),
                 check.unit(),
-                r.capacity - r.demand,
-                r.capacityWorst - r.demandWorst,
-                r.capacityBest - r.demandBest,
+                counted ? r.capacity - r.demand : Double.NaN,
+                counted ? r.capacityWorst - r.demandWorst : Double.NaN,
+                counted ? r.capacityBest - r.demandBest : Double.NaN,
                 Ladder.margin(check, r.capacityWorst, r.demandWorst));
     }
 

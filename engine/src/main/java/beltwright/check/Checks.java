@@ -20,6 +20,7 @@ public final class Checks {
                     AxleChecks.all(),
                     IdlerChecks.all(),
                     CoverChecks.all(),
+                    CoverClearances.all(),
                     DeckChecks.all(),
                     ElectricalChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))

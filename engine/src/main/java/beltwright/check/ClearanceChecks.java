@@ -401,28 +401,27 @@ final class ClearanceChecks {
     /// The clamp finds enough hanger between end face and middle body.
     static final class ClampRoom extends ChainGap {
         ClampRoom() {
-            super("clamp-room", "Room for the clamp on the hanger", Scope.DRIVE, 0.5, HABIT, Role.MOUNT, Role.HANGER);
+            super("clamp-room", "Room for the mount on the hanger", Scope.DRIVE, 0.5, HABIT, Role.MOUNT, Role.HANGER);
             placed();
         }
 
         @Override
-        public boolean applies(Subject s) {
-            return FixingChecks.clamped(s);
-        }
-
-        @Override
         List<Term> terms(Subject s) {
-            return List.of(
+            var terms = new ArrayList<>(List.of(
                     plus("B", s.kit().hanger().widthMm()).half(),
                     minus("i", s.drive().placement().plateInsetMm()),
                     minus("t", s.drive().mount().plateThicknessMm()),
-                    minus("l_clamp", s.drive().mount().clampLengthMm()),
-                    minus("b_body", s.kit().hanger().bodyWidthMm()).half());
+                    minus("b_body", s.kit().hanger().bodyWidthMm()).half()));
+            if (FixingChecks.clamped(s)) {
+                terms.add(minus("l_clamp", s.drive().mount().clampLengthMm()));
+            }
+            return terms;
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a clamp " + mm(r.demand() - r.capacityWorst()) + " shorter, or a wider hanger";
+            return (FixingChecks.clamped(s) ? "a clamp " : "a plate ") + mm(r.demand() - r.capacityWorst())
+                    + (FixingChecks.clamped(s) ? " shorter" : " thinner or further out") + ", or a wider hanger";
         }
     }
 }

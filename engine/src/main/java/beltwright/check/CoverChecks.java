@@ -20,16 +20,7 @@ final class CoverChecks {
     private CoverChecks() {}
 
     static List<Check> all() {
-        return List.of(
-                new Count(),
-                new Circle(),
-                new Belt(),
-                new Heads(),
-                new Pulley(),
-                new WheelSide(),
-                new WheelPulleyRim(),
-                new Stones(),
-                new Flat());
+        return List.of(new Count(), new Circle(), new Belt(), new Heads(), new Pulley(), new Stones());
     }
 
     /// {@return the radius of the belt's back around the drive pulley, or of its flange, whichever is larger (mm)}
@@ -48,7 +39,7 @@ final class CoverChecks {
     }
 
     /// {@return the axle to the middle of the cover, which is the middle of the slot (mm)}
-    private static Range middle(Subject s) {
+    static Range middle(Subject s) {
         var mount = s.drive().mount();
         return Range.of(mount.slotMinMm()).plus(mount.slotMaxMm()).times(0.5);
     }
@@ -315,107 +306,6 @@ final class CoverChecks {
         }
     }
 
-    /// The cover's face stands clear of the wheel: inboard of its side, or ahead of its tread.
-    static final class WheelSide extends Apart {
-        WheelSide() {
-            super(
-                    "cover-wheel",
-                    "Cover clear of the wheel",
-                    Scope.DRIVE,
-                    1.5,
-                    Role.COVER,
-                    Role.WHEEL,
-                    Role.INNER_BEARING,
-                    Role.INNER_RING,
-                    Role.MOUNT);
-            placed();
-        }
-
-        @Override
-        void before(Subject s, Working w) {
-            Stack.tread(s, w);
-        }
-
-        @Override
-        List<Term> along(Subject s) {
-            return List.of(
-                    plus(
-                            "y_tread",
-                            "inner edge of the tread from the hanger's end face",
-                            s.endAt().wheelInnerMm()),
-                    plus("i", s.drive().placement().plateInsetMm()),
-                    minus("t_depth", s.drive().cover().depthMm()),
-                    minus("t_wall", s.drive().cover().wallMm()));
-        }
-
-        @Override
-        List<Term> across(Subject s) {
-            return List.of(
-                    plus("C_middle", "axle to the middle of the slot", middle(s)),
-                    minus("l_reach", s.drive().cover().reachMm()),
-                    minus("D_wheel", s.end().wheel().diameterMm()).half());
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            double more = r.demand() - r.capacityWorst();
-            return "a cover that ends " + mm(more) + " sooner towards the axle, or one that much shallower";
-        }
-
-        @Override
-        public List<DrawnDimension> places(Subject s) {
-            double c = s.at().centreDistanceMm().nominal();
-            double middle = middle(s).nominal();
-            double wheel = s.end().wheel().diameterMm().nominal() / 2;
-            double reach = middle - s.drive().cover().reachMm().nominal();
-            double x = s.at().motorXMm() / c;
-            double z = s.at().motorZMm() / c;
-            return List.of(new DrawnDimension(
-                    "cover to tread",
-                    View.SIDE,
-                    s.side(),
-                    wheel * x,
-                    wheel * z,
-                    reach * x,
-                    reach * z,
-                    Along.POINTS,
-                    false,
-                    key(s)));
-        }
-    }
-
-    /// The open end of the wall stays clear of the wheel pulley.
-    static final class WheelPulleyRim extends ChainGap {
-        WheelPulleyRim() {
-            super(
-                    "cover-rim",
-                    "Cover's open end clear of the wheel pulley",
-                    Scope.DRIVE,
-                    2,
-                    HABIT,
-                    Role.COVER,
-                    Role.WHEEL_PULLEY,
-                    Role.MOUNT);
-        }
-
-        @Override
-        List<Term> terms(Subject s) {
-            return List.of(
-                    plus("C_middle", "axle to the middle of the slot", middle(s)),
-                    minus("l_reach", s.drive().cover().reachMm()),
-                    minus(
-                                    "D_reach",
-                                    "largest diameter of the wheel pulley, flange or belt",
-                                    Range.exact(s.drive().wheelPulley().rim().reachDiameterMm()))
-                            .half());
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            return "a cover that ends " + mm(r.demand() - r.capacityWorst()) + " sooner towards the axle";
-        }
-    }
-
     /// A stone small enough to get between belt and wall must find its way out.
     static final class Stones extends ChainGap {
         Stones() {
@@ -452,48 +342,6 @@ final class CoverChecks {
         @Override
         public String remedy(Subject s, Reading r) {
             return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider at the lowest point";
-        }
-    }
-
-    /// The cover over flat ground.
-    static final class Flat extends ChainGap {
-        Flat() {
-            super(
-                    "cover-ground",
-                    "Cover above flat ground",
-                    Scope.DRIVE,
-                    10,
-                    "worn wheel, " + HABIT,
-                    Role.COVER,
-                    Role.WHEEL,
-                    Role.MOUNT);
-            placed();
-        }
-
-        @Override
-        void before(Subject s, Working w) {
-            w.given("β", s.drive().placement().aboveAxleDeg());
-            w.given("C_middle", "axle to the middle of the slot", middle(s), "layout");
-            w.given("z_cover", "middle of the cover above the axle, C_middle·sin(β)", above(s), "layout");
-        }
-
-        private static Range above(Subject s) {
-            return Ground.above(middle(s), s.drive().placement().aboveAxleDeg());
-        }
-
-        @Override
-        List<Term> terms(Subject s) {
-            return List.of(
-                    plus("D_worn", s.end().wheel().wornDiameterMm()).half(),
-                    plus("z_cover", "middle of the cover above the axle", above(s)),
-                    minus("r_cover", s.drive().cover().radiusMm()),
-                    minus("t_wall", s.drive().cover().wallMm()));
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            return "a steeper mount angle, a smaller cover, or change the wheel "
-                    + mm(2 * (r.demand() - r.capacityWorst())) + " of diameter earlier";
         }
     }
 }

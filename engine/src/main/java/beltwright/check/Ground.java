@@ -1,6 +1,5 @@
 package beltwright.check;
 
-import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 
 /// Where the motor axis is in the side view, with the limits of centre distance and mount angle.
@@ -35,11 +34,8 @@ final class Ground {
 
     /// {@return how far the motor axis lies above the axle (mm)}
     static Range above(Subject s) {
-        return above(s.at().centreDistanceMm(), s.drive().placement().aboveAxleDeg());
-    }
-
-    /// {@return how far a point lies above the axle (mm), `c` from it at the angle `a`}
-    static Range above(Range c, Dimension a) {
+        var c = s.at().centreDistanceMm();
+        var a = s.drive().placement().aboveAxleDeg();
         double low = Math.sin(Math.toRadians(a.lower()));
         double high = Math.sin(Math.toRadians(a.upper()));
         return new Range(

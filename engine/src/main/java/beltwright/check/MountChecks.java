@@ -155,12 +155,26 @@ final class MountChecks {
             w.given("s_slot", "slot beside the centre line, k2/2·sin(180°/n_slots)", slotAside(s), "geometry");
         }
 
+        /// With an odd number one slot lies on the centre line, in line with the opening that runs along with it.
+        static boolean inLine(Subject s) {
+            return s.drive().mount().slots() % 2 == 1;
+        }
+
         @Override
         List<Term> terms(Subject s) {
+            var mount = s.drive().mount();
+            if (inLine(s)) {
+                return List.of(
+                        plus("k2", mount.boltCircleMm()).half(),
+                        minus("b_slot", mount.slotWidthMm()).half(),
+                        minus("d_opening", mount.openingMm()).half(),
+                        minus("C_slot", mount.slotMaxMm()),
+                        plus("C_near", mount.slotMinMm()));
+            }
             return List.of(
                     plus("s_slot", "slot beside the centre line", slotAside(s)),
-                    minus("b_slot", s.drive().mount().slotWidthMm()).half(),
-                    minus("d_opening", s.drive().mount().openingMm()).half());
+                    minus("b_slot", mount.slotWidthMm()).half(),
+                    minus("d_opening", mount.openingMm()).half());
         }
 
         @Override
@@ -242,10 +256,19 @@ final class MountChecks {
 
         @Override
         List<Term> terms(Subject s) {
+            var mount = s.drive().mount();
+            if (SlotWeb.inLine(s)) {
+                return List.of(
+                        plus("k2", mount.boltCircleMm()).half(),
+                        minus("D_washer", s.drive().motorWasher().outsideMm()).half(),
+                        minus("d_opening", mount.openingMm()).half(),
+                        minus("C_slot", mount.slotMaxMm()),
+                        plus("C_near", mount.slotMinMm()));
+            }
             return List.of(
                     plus("s_slot", "slot beside the centre line", SlotWeb.slotAside(s)),
                     minus("D_washer", s.drive().motorWasher().outsideMm()).half(),
-                    minus("d_opening", s.drive().mount().openingMm()).half());
+                    minus("d_opening", mount.openingMm()).half());
         }
 
         @Override

@@ -55,12 +55,16 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
     private static final int AROUND = 24;
     private static final int ALONG = 4;
     private static final int HALVINGS = 12;
+    private static final double STEP_RAD = Math.toRadians(15);
 
-    /// {@return the least distance between body and deck at rest and at full lean to either side (mm)}
+    /// {@return the least distance between body and deck from rest to full lean, to either side (mm)}
     public double leastMm(Round body, Board board, double fullLeanRad) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double lean : new double[] {0, fullLeanRad, -fullLeanRad}) {
-            least = Math.min(least, new Pose(body, board, turnRad(lean)).least());
+        double least = new Pose(body, board, 0).least();
+        int steps = Math.max(1, (int) Math.ceil(fullLeanRad / STEP_RAD));
+        for (int i = 1; i <= steps; i++) {
+            double turn = turnRad(fullLeanRad * i / steps);
+            least = Math.min(least, new Pose(body, board, turn).least());
+            least = Math.min(least, new Pose(body, board, -turn).least());
         }
         return least;
     }

@@ -92,7 +92,11 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
         var ofColumn = roles(second);
         var both = EnumSet.copyOf(ofRow);
         both.addAll(ofColumn);
-        return new Met(Kit.partly(parts, reference), both, check -> reads(check, ofRow) && reads(check, ofColumn));
+        return new Met(
+                Kit.partly(parts, reference),
+                both,
+                check ->
+                        !check.readsPlacement() && !check.readsTask() && reads(check, ofRow) && reads(check, ofColumn));
     }
 
     private Met inKit(Thing.OfKit kit, Thing filling) {

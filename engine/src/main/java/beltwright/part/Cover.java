@@ -2,8 +2,8 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// A cover over drive pulley and belt, screwed to the outer face of the mount's plate. Its wall runs around the motor
-/// axis, open towards the axle; its face lies between drive pulley and wheel.
+/// A cover over drive pulley and belt, screwed to the outer face of the mount's plate. Its wall runs around the
+/// motor axis, its arms follow the belt towards the axle and end open; its face lies between drive pulley and wheel.
 public record Cover(
         Label label,
 

@@ -137,7 +137,7 @@ final class Answers {
         // the engine takes slots and opening without their ends
         all.put("slot-web" + side, Answer.atLeast(web));
         if (near <= m.centre && m.centre <= far) {
-            all.put("washer-opening" + side, Answer.between(washer));
+            all.put("washer-opening" + side, Answer.atLeast(washer)); // the engine asks over the whole slot
         }
     }
 
@@ -279,7 +279,9 @@ final class Answers {
                 aside = Math.min(aside, piece.outline().apart(body.outline()));
             }
         }
-        all.put("cover-belt" + side, Answer.exact(aside));
+        // the engine lets the motor stand off the cover's middle in any direction
+        all.put("cover-belt" + side, Answer.atLeast(aside));
+        all.put("cover-heads" + side, Answer.atLeast(Solid.apart(cover.round(), m.washers())));
         double far = Math.max(m.pulleyFar, m.shaftEnd());
         all.put("cover-pulley" + side, Answer.exact(cover.inside() - far));
         all.put("cover-wheel" + side, Answer.between(cover.face().apart(m.end.wheel())));
@@ -293,9 +295,10 @@ final class Answers {
         // the engine takes the middle of the open end, where there is no wall
         all.put("cover-rim" + side, Answer.atLeast(rim));
         if (cover.reach() > cover.radius() / 2) { // a shorter one ends before its round is at its lowest
+            // the engine takes the whole round, of which half is there
             all.put(
                     "cover-ground" + side,
-                    Answer.exact(m.end.wornRadius + cover.outline().lowest()));
+                    Answer.atLeast(m.end.wornRadius + cover.outline().lowest()));
         }
     }
 

@@ -3,14 +3,19 @@ package beltwright.app.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/// A cover as bodies: half a round around the motor axis, two straight arms towards the axle, and the face over them.
-record CoverModel(DriveModel at, double radius, double wall, double reach, double depth) {
+/// A cover as bodies: half a round around the middle of the slot, two arms along the spans of the belt, and the face
+/// over them.
+record CoverModel(DriveModel at, double middle, double slope, double radius, double wall, double reach, double depth) {
     private static final int PIECES = 16;
 
     static CoverModel of(DriveModel m) {
         var cover = m.drive.cover();
         return new CoverModel(
                 m,
+                (m.draw.of(m.drive.mount().slotMinMm())
+                                + m.draw.of(m.drive.mount().slotMaxMm()))
+                        / 2,
+                m.spanAngle(),
                 m.draw.of(cover.radiusMm()),
                 m.draw.of(cover.wallMm()),
                 m.draw.of(cover.reachMm()),
@@ -34,19 +39,22 @@ record CoverModel(DriveModel at, double radius, double wall, double reach, doubl
     }
 
     private double[] around(double angle, double r) {
-        return at.beside(at.centre + r * Math.cos(angle), r * Math.sin(angle));
+        return at.beside(middle + r * Math.cos(angle), r * Math.sin(angle));
+    }
+
+    /// {@return how far an arm that runs along a span lies beside the centre line}
+    private double beside(double r, double towardsAxle) {
+        return (r + towardsAxle * Math.sin(slope)) / Math.cos(slope);
     }
 
     List<Solid> arms() {
         var arms = new ArrayList<Solid>();
         for (int side : new int[] {-1, 1}) {
-            double in = side * radius;
-            double out = side * (radius + wall);
             arms.add(piece(
-                    at.beside(at.centre, in),
-                    at.beside(at.centre, out),
-                    at.beside(at.centre - reach, out),
-                    at.beside(at.centre - reach, in)));
+                    at.beside(middle, side * beside(radius, 0)),
+                    at.beside(middle, side * beside(radius + wall, 0)),
+                    at.beside(middle - reach, side * beside(radius + wall, reach)),
+                    at.beside(middle - reach, side * beside(radius, reach))));
         }
         return arms;
     }
@@ -68,7 +76,7 @@ record CoverModel(DriveModel at, double radius, double wall, double reach, doubl
             around.add(new Outline.Disc(p[0], p[1], 0));
         }
         for (int side : new int[] {-1, 1}) {
-            var p = at.beside(at.centre - reach, side * (radius + wall));
+            var p = at.beside(middle - reach, side * beside(radius + wall, reach));
             around.add(new Outline.Disc(p[0], p[1], 0));
         }
         return new Outline.Taut(around.toArray(Outline.Disc[]::new));

@@ -69,6 +69,13 @@ final class DriveModel {
         wheelRimNear = wheelFaceNear - flange(rim, rim.flanges().onMotorSide());
     }
 
+    /// {@return how far a span of the belt leans from the line between the axes (rad)}
+    double spanAngle() {
+        double difference = pitchRadius(drive.wheelPulley().rim())
+                - pitchRadius(drive.drivePulley().rim());
+        return Math.asin(difference / centre);
+    }
+
     int ahead() {
         return drive.placement().motor().sign();
     }
@@ -205,6 +212,15 @@ final class DriveModel {
                 new Outline.Taut(new Outline.Disc(0, 0, wheel), new Outline.Disc(x, z, small)),
                 faceNear,
                 faceFar);
+    }
+
+    /// {@return the washers of the motor screws, on the circle of the slots}
+    List<Solid> washers() {
+        double round = draw.of(drive.motorWasher().outsideMm()) / 2;
+        double thick = draw.of(drive.motorWasher().thicknessMm());
+        return screwPlaces(draw.of(drive.mount().boltCircleMm()) / 2).stream()
+                .map(at -> new Solid("washer", Outline.circle(at[0], at[1], round), plateOuter, plateOuter + thick))
+                .toList();
     }
 
     /// {@return the heads of the motor screws: half a pitch beside the line to the axle, on the circle of the motor}

@@ -132,16 +132,21 @@ final class Everything {
                     m.end.seat);
         }
         if (mount.fixing() == Mount.Fixing.FLANGE) {
-            double grip = mount.flangeGripMm().nominal();
-            double width = mount.flangeHoleMm().nominal();
-            // at least the metal about its screws
+            var screw = m.drive.flangeScrew();
             for (int i = 0; i < mount.flangeHoles(); i++) {
                 double a = Math.toRadians(mount.firstPositionDeg().nominal() + 360.0 * i / mount.flangeHoles());
                 double r = mount.flangeCircleMm().nominal() / 2;
                 add(
                         side,
-                        new Solid("", Outline.circle(r * Math.cos(a), r * Math.sin(a), width / 2), 0, grip),
-                        "mount's flange");
+                        new Solid(
+                                "",
+                                Outline.circle(
+                                        r * Math.cos(a),
+                                        r * Math.sin(a),
+                                        screw.head().diameterMm(screw.thread()) / 2),
+                                m.plateOuter,
+                                m.plateOuter + screw.head().heightMm(screw.thread())),
+                        "flange screws");
             }
         }
         if (!m.drive.cover().blank()) {

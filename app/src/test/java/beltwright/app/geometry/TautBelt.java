@@ -82,9 +82,29 @@ record TautBelt(double wheel, double drive, double along, double aside, double i
                 double at = root(over, c, c - SCAN_MM);
                 return idling() && at(at).onIdler() < 1e-3 ? Double.NaN : at;
             }
+            if (Double.isNaN(before) && here > 0) { // taut only just beyond where the discs let the belt through
+                double touching = firstDefined(over, c - SCAN_MM, c);
+                if (over.applyAsDouble(touching) <= 0) {
+                    return root(over, c, touching);
+                }
+            }
             before = here;
         }
         return Double.NaN;
+    }
+
+    private static double firstDefined(DoubleUnaryOperator f, double without, double with) {
+        double no = without;
+        double yes = with;
+        while (yes - no > 1e-7) {
+            double middle = (no + yes) / 2;
+            if (Double.isNaN(f.applyAsDouble(middle))) {
+                no = middle;
+            } else {
+                yes = middle;
+            }
+        }
+        return yes;
     }
 
     /// {@return where a function that is positive at one end and not at the other passes zero, NaN where it is neither}

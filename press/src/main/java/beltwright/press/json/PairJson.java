@@ -11,7 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.Iterator;
-import java.util.Optional;
+import java.util.List;
 import java.util.stream.Stream;
 
 /// Pairs, slots and mends for scripts. A matrix is written as it is worked out, one pair a line, so that a reader can
@@ -112,18 +112,19 @@ public final class PairJson {
         return json;
     }
 
-    /// {@return the smallest change that mends a finding, or what says that there is none}
-    public static ObjectNode of(String key, Optional<Mend> mend) {
+    /// {@return the changes that mend a finding, smallest first; none where nothing does}
+    public static ObjectNode of(String kit, String key, List<Mend> mends) {
         var json = MAPPER.createObjectNode();
         json.put("key", key);
-        json.put("found", mend.isPresent());
-        mend.ifPresent(m -> {
-            json.put("change", m.says());
-            json.put("onShelf", m.onShelf());
-            json.put("becomes", m.becomes().toString());
-            var set = json.putArray("set");
-            m.fields().forEach(f -> set.add(f[0] + "=" + f[1]));
-        });
+        var changes = json.putArray("changes");
+        for (var mend : mends) {
+            var one = changes.addObject();
+            one.put("change", mend.says());
+            one.put("onShelf", mend.onShelf());
+            one.put("becomes", mend.becomes().toString());
+            var set = one.putArray("set");
+            mend.fields().forEach(f -> set.add(kit + "." + f[0] + "=" + f[1]));
+        }
         return json;
     }
 }
