@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import beltwright.check.Finding;
+import beltwright.check.Ladder;
 import beltwright.check.Verdict;
-import beltwright.dossier.Dossiers;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.kit.Side;
+import beltwright.layout.LayoutSolver;
 import beltwright.pairs.Mend;
 import beltwright.pairs.Mending;
 import beltwright.part.Belt;
@@ -55,7 +56,7 @@ class MendingTest {
     /// A kit with one edit that makes something fail.
     private record Broken(String kit, Edit edit, Shelf shelf) {
         List<Finding> findings() {
-            return Dossiers.of(shelf.kit(kit)).findings();
+            return MendingTest.findings(shelf.kit(kit));
         }
 
         List<String> failing() {
@@ -87,6 +88,10 @@ class MendingTest {
                     .ifPresent(broken::add);
         }
         return broken;
+    }
+
+    private static List<Finding> findings(Kit kit) {
+        return Ladder.findings(kit, LayoutSolver.solve(kit));
     }
 
     private static Map<String, Verdict> verdicts(List<Finding> findings) {
@@ -139,7 +144,7 @@ class MendingTest {
                     .map(f -> Edit.parse(broken.kit() + "." + f[0] + "=" + f[1]))
                     .toList();
             assertThat(edits).as(mend.says()).isNotEmpty();
-            return Dossiers.of(broken.shelf().with(edits).kit(broken.kit())).findings();
+            return findings(broken.shelf().with(edits).kit(broken.kit()));
         }
         assertThat(mend.fields()).as(mend.says()).isEmpty();
         var words = BOUGHT.matcher(mend.says());
@@ -167,7 +172,7 @@ class MendingTest {
                 broken.shelf().drafts(),
                 broken.shelf().measurements(),
                 broken.shelf().reference());
-        return Dossiers.of(Kit.resolve(changed, shelf::part, shelf.reference())).findings();
+        return findings(Kit.resolve(changed, shelf::part, shelf.reference()));
     }
 
     private static Part bought(Matcher words, Part instead) {
@@ -276,7 +281,7 @@ class MendingTest {
     void whatNobodyCanMendHasNone() {
         var shelf = DemoKits.SHELF.with(List.of(new Edit("controller-one", "mostSupplyV", "30")));
         var kit = shelf.kit("market-hill-single");
-        var failing = Dossiers.of(kit).findings().stream()
+        var failing = findings(kit).stream()
                 .filter(f -> f.verdict() == Verdict.FAILS)
                 .map(Finding::key)
                 .toList();
