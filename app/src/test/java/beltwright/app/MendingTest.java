@@ -108,7 +108,8 @@ class MendingTest {
         for (var broken : all) {
             var before = verdicts(broken.findings());
             var mending = broken.mending();
-            for (var key : broken.failing()) {
+            var failing = broken.failing();
+            for (var key : failing) {
                 var mends = mending.all(key);
                 for (var mend : mends) {
                     var as = broken.edit() + ": " + key + ": " + mend;
@@ -119,7 +120,9 @@ class MendingTest {
                     inItsBand(mend);
                     mended++;
                 }
-                smallestIsTheFirstThatHolds(mends, mending.smallest(key).orElse(null));
+                if (key.equals(failing.getFirst())) { // it searches again: once for each edit is enough
+                    smallestIsTheFirstThatHolds(mends, mending.smallest(key).orElse(null));
+                }
             }
         }
         assertThat(mended).isGreaterThan(BROKEN);

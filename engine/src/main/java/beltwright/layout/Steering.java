@@ -49,8 +49,14 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
             double below = underMm - z;
             double beside = Math.abs(y) - halfWidthMm;
             double beyond = -behindMm - x;
-            double out = Math.hypot(Math.hypot(Math.max(below, 0), Math.max(beside, 0)), Math.max(beyond, 0));
-            return out > 0 ? out : Math.max(Math.max(below, beside), beyond);
+            double nearest = Math.max(Math.max(below, beside), beyond);
+            if (nearest <= 0) {
+                return nearest;
+            }
+            double under = Math.max(below, 0);
+            double aside = Math.max(beside, 0);
+            double behind = Math.max(beyond, 0);
+            return Math.sqrt(under * under + aside * aside + behind * behind);
         }
     }
 
@@ -86,23 +92,15 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
             this.e2 = turned(new double[] {0, 0, 1}, turn, false);
         }
 
-        private double at(double share, double angle) {
-            double c = radius * Math.cos(angle);
-            double s = radius * Math.sin(angle);
-            double x = from[0] + share * (to[0] - from[0]) + c * e1[0] + s * e2[0];
-            double y = from[1] + share * (to[1] - from[1]) + c * e1[1] + s * e2[1];
-            double z = from[2] + share * (to[2] - from[2]) + c * e1[2] + s * e2[2];
-            return board.distance(x, y, z);
-        }
-
-        /// Coarse steps around and along, then the valley around the best of them.
+        /// Coarse steps around, then the valley around the best of them.
         double least() {
             double best = Double.POSITIVE_INFINITY;
             double angle = 0;
-            for (int k = 0; k <= ALONG; k++) {
-                for (int i = 0; i < AROUND; i++) {
-                    double a = 2 * Math.PI * i / AROUND;
-                    double d = at((double) k / ALONG, a);
+            for (int i = 0; i < AROUND; i++) {
+                double a = 2 * Math.PI * i / AROUND;
+                var line = new Along(a);
+                for (int k = 0; k <= ALONG; k++) {
+                    double d = line.at((double) k / ALONG);
                     if (d < best) {
                         best = d;
                         angle = a;
@@ -112,13 +110,32 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
             double step = 2 * Math.PI / AROUND;
             return Double.isInfinite(best)
                     ? Double.NaN
-                    : Math.min(best, lowest(this::along, angle - step, angle + step));
+                    : Math.min(best, lowest(a -> new Along(a).least(), angle - step, angle + step));
         }
 
-        /// {@return the least distance of one line along the body; the deck is convex, so there is one valley}
-        private double along(double angle) {
-            double ends = Math.min(at(0, angle), at(1, angle));
-            return Math.min(ends, lowest(share -> at(share, angle), 0, 1));
+        /// One line along the body.
+        private final class Along {
+            private final double x;
+            private final double y;
+            private final double z;
+
+            Along(double angle) {
+                double c = radius * Math.cos(angle);
+                double s = radius * Math.sin(angle);
+                x = from[0] + c * e1[0] + s * e2[0];
+                y = from[1] + c * e1[1] + s * e2[1];
+                z = from[2] + c * e1[2] + s * e2[2];
+            }
+
+            double at(double share) {
+                return board.distance(
+                        x + share * (to[0] - from[0]), y + share * (to[1] - from[1]), z + share * (to[2] - from[2]));
+            }
+
+            /// {@return the least distance; the deck is convex, so there is one valley}
+            double least() {
+                return Math.min(Math.min(at(0), at(1)), lowest(this::at, 0, 1));
+            }
         }
     }
 
