@@ -32,8 +32,6 @@ public record Things(String words, List<Thing> all) {
         {"drive pulley", "motor"},
         {"wheel pulley", "wheel"},
         {"wheel", "hanger"},
-        {"belt", "drive pulley"},
-        {"belt", "wheel pulley"},
         {"mount", "motor"},
         {"mount", "hanger"},
         {"inner bearing", "wheel"},
@@ -41,7 +39,6 @@ public record Things(String words, List<Thing> all) {
         {"core spacer", "wheel"},
         {"cover", "drive pulley"},
         {"cover", "mount"},
-        {"deck", "hanger"},
         {"controller", "battery pack"},
         {"motor", "controller"},
     };
