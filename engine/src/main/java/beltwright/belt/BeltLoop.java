@@ -97,8 +97,14 @@ public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
                 return root(lengthMm, at, c);
             }
             if (Double.isNaN(before) && excess >= 0) {
-                double touching = firstTouching(c - STEP_MM, c);
-                return lengthMm(touching) <= lengthMm ? root(lengthMm, touching, c) : Double.NaN;
+                double first = touching(c, c - STEP_MM);
+                return lengthMm(first) <= lengthMm ? root(lengthMm, first, c) : Double.NaN;
+            }
+            if (before < 0 && Double.isNaN(excess)) {
+                double last = touching(at, c);
+                if (lengthMm(last) >= lengthMm) {
+                    return root(lengthMm, at, last);
+                }
             }
             before = excess;
             at = c;
@@ -113,19 +119,20 @@ public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
         return low < 0 && high > 0 ? root(lengthMm, nearMm - NEAR_MM, nearMm + NEAR_MM) : centreDistanceMm(lengthMm);
     }
 
-    /// {@return the shortest centre distance between these at which the idler touches the belt (mm)}
-    private double firstTouching(double without, double with) {
-        double low = without;
-        double high = with;
-        while (high - low > ROOT_MM) {
-            double middle = (low + high) / 2;
+    /// {@return the centre distance next to where the idler leaves the belt, between one where it touches and one where
+    ///     it does not (mm)}
+    private double touching(double with, double without) {
+        double near = with;
+        double far = without;
+        while (Math.abs(far - near) > ROOT_MM) {
+            double middle = (near + far) / 2;
             if (Double.isNaN(lengthMm(middle))) {
-                low = middle;
+                far = middle;
             } else {
-                high = middle;
+                near = middle;
             }
         }
-        return high;
+        return near;
     }
 
     private double root(double lengthMm, double low, double high) {
@@ -158,7 +165,9 @@ public record BeltLoop(PitchLine pulleys, @Nullable Idling idler) {
             length += r[j] * wrap[j];
         }
         boolean touches = wrap[2] > 0 && wrap[2] < Math.PI;
-        if (!touches || Double.isNaN(length)) {
+        // twice around: one of the pulleys lies inside the belt without touching it
+        boolean once = wrap[0] + wrap[1] + turn[2] * wrap[2] < 3 * Math.PI;
+        if (!touches || !once || Double.isNaN(length)) {
             return Walk.NONE;
         }
         double fromIdler = above ? spanFrom[1] : spanFrom[2];

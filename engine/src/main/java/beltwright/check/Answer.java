@@ -33,7 +33,7 @@ public record Answer(
                 Ladder.margin(check, r.capacityWorst, r.demandWorst));
     }
 
-    /// {@return what is left with its limits, `0.3 ± 0.4 mm`; empty for a yes-or-no question}
+    /// {@return what is left with its limits, `0.30 ± 0.4 mm`; empty for a yes-or-no question}
     public String slackText() {
         if (unit.isEmpty()) {
             return "";

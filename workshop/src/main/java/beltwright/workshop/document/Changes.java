@@ -4,7 +4,6 @@ import static beltwright.workshop.document.Documents.NO_SOURCE;
 
 import beltwright.kit.KitDraft;
 import beltwright.kit.Placement;
-import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.kit.Task;
@@ -209,7 +208,7 @@ public final class Changes {
     private static KitDraft.Filling kept(
             SeatName seat, KitDraft.@Nullable Filling before, String value, KitDraft.Filling typed) {
         boolean bare = value.strip().equals(typed.part());
-        return before != null && bare && seat.role().extent() == Role.Extent.FASTENER
+        return before != null && bare && seat.role().fastener()
                 ? new KitDraft.Filling(typed.part(), before.count(), before.fromRider())
                 : typed;
     }
