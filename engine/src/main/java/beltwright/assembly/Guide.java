@@ -213,7 +213,9 @@ public final class Guide {
         }
         does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
         if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
-            does.add("Roll the wheel a full turn, then pluck the span: " + Numbers.fixed(hertz.value(), 0)
+            does.add("Roll the wheel a full turn, then pluck the span"
+                    + (drive.idler().blank() ? "" : " that the idler does not touch") + ": "
+                    + Numbers.fixed(hertz.value(), 0)
                     + " Hz is a tension of " + Numbers.fixed(tension.value(), 0)
                     + " N to start with. Take the middle of five readings.");
             does.add("Or: " + force.name().replace("Force at mid-span for ", "a pull at mid-span deflects it by ")

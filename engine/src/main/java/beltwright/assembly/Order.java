@@ -41,6 +41,7 @@ final class Order {
             order.axle(side);
         }
         kit.drives().forEach(order::drive);
+        order.board();
         return order.sorted();
     }
 
@@ -67,9 +68,10 @@ final class Order {
         var ring = joint(side, Role.INNER_RING, Joint.Way.SLIDE);
         var wheel = joint(side, Role.WHEEL, Joint.Way.SLIDE);
         var outer = joint(side, Role.OUTER_RING, Joint.Way.SLIDE);
+        var washer = joint(side, Role.AXLE_WASHER, Joint.Way.SLIDE);
         var nut = joint(side, Role.WHEEL, Joint.Way.NUT);
         var line = new ArrayList<Joint>();
-        for (var joint : new Joint[] {mount, spacer, ring, wheel, outer, nut}) {
+        for (var joint : new Joint[] {mount, spacer, ring, wheel, outer, washer, nut}) {
             if (joint != null) {
                 if (!line.isEmpty()) {
                     wait(line.getLast(), joint, "further in on the same axle");
@@ -77,6 +79,27 @@ final class Order {
                 line.add(joint);
             }
         }
+    }
+
+    /// The deck comes last, over its riser.
+    private void board() {
+        var riser = first(Role.RISER);
+        var deck = first(Role.DECK);
+        wait(riser, deck, "it lies under the deck");
+        for (var drive : kit.drives()) {
+            wait(
+                    joint(drive.side(), Role.COVER, Joint.Way.SCREWS),
+                    riser == null ? deck : riser,
+                    "the deck hides the cover");
+        }
+    }
+
+    /// {@return the joint that adds the one part of this role}
+    private @Nullable Joint first(Role role) {
+        return kit.joints().stream()
+                .filter(j -> j.of().getFirst().equals(SeatName.of(role)))
+                .findFirst()
+                .orElse(null);
     }
 
     private void drive(Drive drive) {

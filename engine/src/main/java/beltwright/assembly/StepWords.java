@@ -4,10 +4,10 @@ import beltwright.kit.Drive;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.Role;
-import beltwright.kit.SeatName;
 import beltwright.part.Material;
 import beltwright.part.Mount;
 import beltwright.part.Part;
+import beltwright.part.ShaftForm;
 import beltwright.part.Wheel;
 import beltwright.part.WheelPulley;
 import beltwright.quantity.Numbers;
@@ -76,7 +76,7 @@ final class StepWords {
                 does.add("Press on the outer ring only, straight, until it rests on its shoulder.");
                 does.add("The bearing must still turn by hand without grinding.");
             }
-            case SLIDE -> slide(added, does);
+            case SLIDE -> slide(kit, joint, does);
             case ONE_PIECE ->
                 does.add("Look along the hanger: the mount must stand square to it, without a crack at its root.");
             case TEETH -> {
@@ -120,7 +120,8 @@ final class StepWords {
                 does.add("Tighten its screws by hand; turn the wheel twice: nothing rubs.");
             }
             case DECK -> {
-                does.add("Pass the screws through deck, riser and baseplate, put the nuts on and tighten crosswise.");
+                does.add("Pass the screws through deck" + (kit.riser().blank() ? "" : ", riser")
+                        + " and baseplate, put the nuts on and tighten crosswise.");
                 does.add("Lean the deck fully to both sides: no wheel, motor or wire touches it.");
             }
             default -> pulleyScrews(kit, joint, does);
@@ -163,13 +164,16 @@ final class StepWords {
     }
 
     private static void pulley(Drive d, List<String> does) {
-        does.add("Slide the pulley on, hub towards the " + d.drivePulley().hubSide() + ", "
+        boolean keyed = d.motor().shaftForm() == ShaftForm.KEYED;
+        does.add((keyed ? "Lay the key in the shaft, then slide" : "Slide") + " the pulley on, hub towards the "
+                + d.drivePulley().hubSide() + ", "
                 + Numbers.fixed(d.placement().pulleyStandoffMm().nominal(), 1) + " mm from the plate to its near end.");
         does.add(
                 switch (d.motor().shaftForm()) {
                     case FLAT -> "Nip the set screws, one of them square on the flat of the shaft" + apart(d) + ".";
                     case TWO_FLATS -> "Nip the set screws, each square on a flat of the shaft" + apart(d) + ".";
-                    case KEYED -> "Lay the key in the shaft, slide the pulley over it, then nip the set screws.";
+                    case KEYED ->
+                        "Nip the set screw; it keeps the pulley from moving along the shaft, the key turns it.";
                     case ROUND -> "Nip the set screws in turn" + apart(d) + ".";
                 });
         does.add("They get their torque when the belt is aligned.");
@@ -183,17 +187,23 @@ final class StepWords {
                 : "";
     }
 
-    private static void slide(SeatName added, List<String> does) {
-        switch (added.role()) {
+    private static void slide(Kit kit, Joint joint, List<String> does) {
+        switch (joint.of().getFirst().role()) {
             case WHEEL -> {
-                does.add(
-                        "Slide the wheel on with the pulley facing the mount; the speed ring must lie on the inner ring of the bearing.");
-                does.add(
-                        "Guide the belt over its pulley, then turn the wheel by hand: every tooth sits in its groove, nothing rubs.");
+                if (drive(kit, joint).isPresent()) {
+                    does.add(
+                            "Slide the wheel on with the pulley facing the mount; the speed ring must lie on the inner ring of the bearing.");
+                    does.add(
+                            "Guide the belt over its pulley, then turn the wheel by hand: every tooth sits in its groove, nothing rubs.");
+                } else {
+                    does.add("Slide the wheel on; the speed ring must lie on the inner ring of the bearing.");
+                }
             }
             case RISER ->
-                does.add("Wedges: the thick end as the kit's sheet says; a turned wedge steers the wrong way.");
+                does.add("Lay it hole over hole. A wedge has its thick end where the kit's drawing shows it: turned"
+                        + " round it steers the wrong way.");
             case AXLE_SPACER -> does.add("Slide it up against the end face of the hanger.");
+            case AXLE_WASHER -> does.add("Lay it on the outer speed ring, under the nut.");
             case CORE_SPACER ->
                 does.add("Drop the core spacer in; never ride without it, the nut would pinch the bearings.");
             default ->
@@ -219,7 +229,8 @@ final class StepWords {
                         "A mount that turns on the hanger throws the belt off: check the clamp after every strike.");
             case SET_SCREWS -> cautions.add("A pulley that slips on its shaft neither drives nor brakes.");
             case SLIDE -> {
-                if (joint.of().getFirst().role() == Role.WHEEL) {
+                if (joint.of().getFirst().role() == Role.WHEEL
+                        && drive(kit, joint).isPresent()) {
                     cautions.add("Keep fingers out from between wheel pulley and plate.");
                 }
             }

@@ -69,7 +69,7 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
     /// {@return the least distance between body and deck from rest to full lean, to either side (mm)}
     public double leastMm(Round body, Board board, double fullLeanRad) {
         double least = new Pose(body, board, 0).least();
-        int steps = Math.max(1, (int) Math.ceil(fullLeanRad / STEP_RAD));
+        int steps = Math.max(1, (int) Math.ceil(Math.abs(fullLeanRad) / STEP_RAD));
         for (int i = 1; i <= steps; i++) {
             double turn = turnRad(fullLeanRad * i / steps);
             least = Math.min(least, new Pose(body, board, turn).least());

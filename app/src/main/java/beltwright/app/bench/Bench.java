@@ -104,6 +104,7 @@ public final class Bench implements AutoCloseable {
         var parts = new PartsPages(this);
         config.routes.get("/parts", parts::list);
         config.routes.get("/parts/new", parts::fresh);
+        config.routes.get("/parts/csv", parts::csv);
         config.routes.get("/parts/paste", parts::paste);
         config.routes.post("/parts/paste", parts::pasted);
         config.routes.post("/parts/save", parts::save);

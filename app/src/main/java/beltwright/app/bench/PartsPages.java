@@ -13,6 +13,7 @@ import beltwright.workshop.document.PartRow;
 import beltwright.workshop.table.Columns;
 import beltwright.workshop.table.Preview;
 import beltwright.workshop.table.Table;
+import beltwright.workshop.table.Tables;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
@@ -88,6 +89,18 @@ public final class PartsPages {
                                 .toList()))
                 .toList();
         bench.render(ctx, "bench/parts.jte", Map.of("places", Places.of(shelf, "parts"), "shelved", byKind));
+    }
+
+    /// The parts of one kind as a table for a spreadsheet.
+    void csv(Context ctx) {
+        var kind = kind(Objects.requireNonNullElse(ctx.queryParam("kind"), ""));
+        var parts = bench.workshop().store().documents().values().stream()
+                .filter(d -> d instanceof Document.OfPart)
+                .map(d -> ((Document.OfPart) d).part())
+                .toList();
+        ctx.header(
+                "Content-Disposition", "attachment; filename=\"" + kind.words().replace(' ', '-') + ".csv\"");
+        ctx.contentType("text/csv; charset=utf-8").result(Tables.csv(kind, parts));
     }
 
     void fresh(Context ctx) {
