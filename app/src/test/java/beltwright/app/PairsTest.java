@@ -296,7 +296,7 @@ class PairsTest {
         var pair = bossInOpening("20.5 ±0.2", "20 ±0.2");
         var decides = Objects.requireNonNull(pair.decides());
         assertThat(decides.check()).isEqualTo("Motor boss in the plate's opening");
-        assertThat(decides.slackText()).isEqualTo("0.30 ± 0.4 mm");
+        assertThat(decides.slackText()).isEqualTo("0.3 ± 0.4 mm");
         assertThat(pair.verdict()).isEqualTo(Verdict.MARGINAL);
         assertThat(pair.failing()).isZero();
     }
@@ -315,10 +315,10 @@ class PairsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-             0.3 | -0.1 |  0.7 | mm    | 0.30 ± 0.4 mm
+             0.3 | -0.1 |  0.7 | mm    | 0.3 ± 0.4 mm
              5.2 |  5.2 |  5.2 | mm    | 5.20 mm
              1.0 | -0.5 |  1.2 | mm    | 1.0 (−0.5 to 1.2) mm
-            -2.0 | -2.1 | -1.9 | mm    | −2.00 ± 0.1 mm
+            -2.0 | -2.1 | -1.9 | mm    | −2.0 ± 0.1 mm
              3.0 |  2.0 |  4.0 | teeth | 3 teeth
             -1.0 | -1.0 | -1.0 | pins  | −1 pins
              2.0 |  2.0 |  2.0 | pieces| 2 pieces

@@ -43,17 +43,18 @@ public record Answer(
         }
         double below = slack - slackWorst;
         double above = slackBest - slack;
+        double band = Math.max(below, above);
         if (unit.equals("teeth") || unit.equals("pins") || unit.equals("pieces")) {
             return Numbers.fixed(slack, 0) + " " + unit;
         }
-        var nominal = Numbers.within(slack, slackWorst, slackBest);
-        if (!(below > 0 || above > 0)) {
-            return nominal + " " + unit;
+        if (!(band > 0)) {
+            return Numbers.within(slack, slack, slack) + " " + unit;
         }
-        if (Math.abs(below - above) <= 0.1 * Math.max(below, above)) {
-            return nominal + " ± " + Numbers.significant(Math.max(below, above), 2) + " " + unit;
+        int decimals = band >= 10 ? 0 : Math.clamp((int) Math.ceil(-Math.log10(band)), 1, 3);
+        if (Math.abs(below - above) <= 0.1 * band) {
+            return Numbers.fixed(slack, decimals) + " ± " + Numbers.fixed(band, decimals) + " " + unit;
         }
-        return nominal + " (" + Numbers.within(slackWorst, slackWorst, slackBest) + " to "
-                + Numbers.within(slackBest, slackWorst, slackBest) + ") " + unit;
+        return Numbers.fixed(slack, decimals) + " (" + Numbers.fixed(slackWorst, decimals) + " to "
+                + Numbers.fixed(slackBest, decimals) + ") " + unit;
     }
 }

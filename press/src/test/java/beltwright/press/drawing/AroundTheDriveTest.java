@@ -25,7 +25,9 @@ class AroundTheDriveTest {
     @CsvSource({"ahead, 15", "ahead, 0", "ahead, -35", "ahead, -80", "behind, 15", "behind, -40"})
     void stonesLeaveTheCoverBelowTheMotorAxis(String motor, double above) {
         var cover = cover(
-                "harbour-mile.placements.left.motor=" + motor, "harbour-mile.placements.left.aboveAxleDeg=" + above);
+                "harbour-mile.placements.left.motor=" + motor,
+                "harbour-mile.placements.left.aboveAxleDeg=" + above,
+                "cover-15.reachMm=34"); // long enough that the opening lies within the wall
         var wall = cover.wall();
         assertThat(wall).hasSize(2);
         wall.forEach(piece -> ContourTest.closes(piece, "wall"));
