@@ -119,15 +119,14 @@ final class AxleChecks {
         public Verdict verdict(Subject s, Reading r) {
             var over = clearance(s);
             var strict = r.verdict();
-            return strict == Verdict.FAILS && over.nominal() >= 0 && over.nominal() <= LOOSE
-                    ? Verdict.MARGINAL
-                    : strict;
+            boolean neverPinches = over.low() > 0;
+            return strict == Verdict.FAILS && neverPinches && over.nominal() <= LOOSE ? Verdict.MARGINAL : strict;
         }
 
         @Override
         public String says(Subject s, Reading r) {
             var over = clearance(s);
-            return Numbers.fixed(over.nominal(), 2) + " mm longer ("
+            return Numbers.fixed(Math.abs(over.nominal()), 2) + (over.nominal() < 0 ? " mm shorter (" : " mm longer (")
                     + Numbers.fixed(over.low(), 2) + " to "
                     + Numbers.fixed(over.high(), 2) + "); 0.13 to 0.25 wanted";
         }

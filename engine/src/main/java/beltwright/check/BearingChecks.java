@@ -139,9 +139,21 @@ final class BearingChecks {
         }
 
         private static double off(Subject s, BearingSize size) {
-            return Math.max(
-                    Math.abs(size.boreMm() - s.kit().hanger().axleDiameterMm().nominal()),
-                    Math.abs(size.outsideMm() - s.end().wheel().bearingSeatMm().nominal()));
+            return off(
+                    size,
+                    s.kit().hanger().axleDiameterMm().nominal(),
+                    s.end().wheel().bearingSeatMm().nominal());
+        }
+
+        private static double off(BearingSize size, double axle, double seat) {
+            return Math.max(Math.abs(size.boreMm() - axle), Math.abs(size.outsideMm() - seat));
+        }
+
+        private static Range offAtLimits(Subject s, BearingSize size) {
+            var axle = s.kit().hanger().axleDiameterMm();
+            var seat = s.end().wheel().bearingSeatMm();
+            double worst = Math.max(off(size, axle.lower(), seat.lower()), off(size, axle.upper(), seat.upper()));
+            return new Range(0, off(s, size), Math.max(worst, off(s, size)));
         }
 
         private static BearingSize nearest(Subject s) {
@@ -156,7 +168,7 @@ final class BearingChecks {
 
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(off(s, nearest(s)), Range.exact(ALLOWED));
+            out.set(offAtLimits(s, nearest(s)), Range.exact(ALLOWED));
         }
 
         @Override
@@ -168,7 +180,7 @@ final class BearingChecks {
             w.given("D_std", "outside of " + size, size.outsideMm(), "mm", "ISO 15 sizes");
             double off =
                     w.line("m", "max(abs(d_std − d), abs(D_std − D_seat))", off(s, size), "mm", "the worse of the two");
-            out.set(off, Range.exact(w.given("m_most", "allowed", ALLOWED, "mm", HABIT)));
+            out.set(offAtLimits(s, size), Range.exact(w.given("m_most", "allowed", ALLOWED, "mm", HABIT)));
         }
 
         @Override

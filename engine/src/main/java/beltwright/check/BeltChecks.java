@@ -286,6 +286,16 @@ final class BeltChecks {
         }
 
         @Override
+        public Verdict verdict(Subject s, Reading r) {
+            return s.at().closed() || !Closure.known(s.drive()) ? r.verdict() : Verdict.FAILS;
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return s.at().closed() ? super.says(s, r) : "the belt is too short to go around both pulleys";
+        }
+
+        @Override
         public String remedy(Subject s, Reading r) {
             return "a longer belt, smaller flanges or fewer teeth";
         }
@@ -308,14 +318,13 @@ final class BeltChecks {
 
         @Override
         Range teeth(Subject s) {
-            var centre = s.at().centreDistanceMm();
-            return new Range(whole(s, centre.low()), whole(s, centre.nominal()), whole(s, centre.high()));
+            var wrap = LayoutSolver.driveWrapRad(s.drive(), s.at().centreDistanceMm());
+            return new Range(whole(s, wrap.low()), whole(s, wrap.nominal()), whole(s, wrap.high()));
         }
 
-        private static double whole(Subject s, double centreDistance) {
-            double wrap = LayoutSolver.loop(s.drive()).driveWrapRad(centreDistance);
+        private static double whole(Subject s, double wrapRad) {
             return Math.floor(
-                    PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrap));
+                    PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrapRad));
         }
 
         @Override

@@ -7,7 +7,7 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
-import beltwright.part.Screw;
+import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
@@ -94,7 +94,12 @@ final class CoverChecks {
     /// Holes of the cover meet the threads of the mount.
     static final class Circle extends HolesMeet {
         Circle() {
-            super("cover-circle", "Cover holes meet the mount", Role.COVER, Role.MOUNT, Role.COVER_SCREWS);
+            super("cover-circle", "Cover holes meet the mount", Role.COVER, Role.MOUNT);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().cover().screwHoles() > 0 && s.drive().mount().coverHoles() > 0;
         }
 
         @Override
@@ -113,8 +118,8 @@ final class CoverChecks {
         }
 
         @Override
-        Screw screw(Subject s) {
-            return s.drive().coverScrew();
+        Thread thread(Subject s) {
+            return s.drive().mount().coverThread();
         }
 
         @Override
@@ -316,7 +321,22 @@ final class CoverChecks {
                     1,
                     "the opening is wider than the largest stone that fits between belt and wall, " + HABIT,
                     Role.COVER,
-                    Role.DRIVE_PULLEY);
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.BELT,
+                    Role.MOUNT);
+        }
+
+        /// {@return the back of the belt around the drive pulley, between its flanges (mm)}
+        private static Range back(Subject s) {
+            var rim = s.drive().drivePulley().rim();
+            var profile = rim.profile();
+            return Range.exact(rim.outsideDiameterMm() / 2 + profile.heightMm() - profile.toothHeightMm());
+        }
+
+        @Override
+        void before(Subject s, Working w) {
+            CoverChecks.beside(s, w);
         }
 
         @Override
@@ -324,11 +344,8 @@ final class CoverChecks {
             return List.of(
                     plus("b_opening", s.drive().cover().stoneOpeningMm()),
                     minus("r_cover", s.drive().cover().radiusMm()),
-                    plus(
-                                    "d_reach",
-                                    "largest diameter of the drive pulley, flange or belt",
-                                    Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
-                            .half());
+                    plus("r_back", "back of the belt around the drive pulley, radius", back(s)),
+                    minus("e_cover", "motor off the middle of the cover", CoverChecks.beside(s)));
         }
 
         @Override

@@ -7,11 +7,13 @@ import beltwright.kit.Role;
 import beltwright.layout.Steering;
 import beltwright.part.Hanger;
 import beltwright.part.StandardSizes;
+import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /// Does anything touch the deck over full lean and steer, with the bushings pressed: wheel, motor, wires? And does the
 /// baseplate go under it?
@@ -47,12 +49,29 @@ final class DeckChecks {
     }
 
     private static Steering steering(Subject s) {
+        return steering(s, Range::nominal);
+    }
+
+    /// @param limit which limit of steering axis and wedge is taken
+    private static Steering steering(Subject s, ToDoubleFunction<Range> limit) {
         var hanger = s.kit().hanger();
-        double wedge = s.filled(Role.RISER) ? s.kit().riser().wedgeDeg().nominal() : 0;
+        var axis = Range.of(hanger.steeringAxisDeg());
+        if (s.filled(Role.RISER)) {
+            axis = axis.plus(s.kit().riser().wedgeDeg());
+        }
         return new Steering(
-                Math.toRadians(hanger.steeringAxisDeg().nominal() + wedge),
+                Math.toRadians(limit.applyAsDouble(axis)),
                 hanger.rakeMm().nominal(),
                 hanger.kingpin() == Hanger.Kingpin.DOUBLE ? hanger.linkMm().nominal() : 0);
+    }
+
+    /// {@return the least distance over full lean; at worst with the steering axis at either limit (mm)}
+    private static double least(Subject s, At at, Steering.Round body, Steering.Board board) {
+        return at == At.WORST
+                ? Math.min(
+                        steering(s, Range::low).leastMm(body, board, lean(s, at)),
+                        steering(s, Range::high).leastMm(body, board, lean(s, at)))
+                : steering(s).leastMm(body, board, lean(s, at));
     }
 
     private static Steering.Board board(Subject s, At at, double well) {
@@ -136,8 +155,7 @@ final class DeckChecks {
                     Scope.KIT,
                     "play of the screw in its hole against the mismatch of the patterns",
                     role,
-                    Role.HANGER,
-                    Role.DECK_SCREWS);
+                    Role.HANGER);
             this.role = role;
         }
 
@@ -157,6 +175,11 @@ final class DeckChecks {
             return deck() ? s.kit().deck().holeMm() : s.kit().riser().holeMm();
         }
 
+        /// {@return the thread of the kit's deck screws, of the usual ones where no kit has any}
+        private static Thread thread(Subject s) {
+            return s.filled(Role.DECK_SCREWS) ? s.kit().deckScrew().thread() : Thread.M5;
+        }
+
         private Range mismatch(Subject s) {
             var along =
                     Range.of(length(s)).minus(s.kit().hanger().baseLengthMm()).absolute();
@@ -169,7 +192,7 @@ final class DeckChecks {
         }
 
         private Range play(Subject s) {
-            double d = s.kit().deckScrew().thread().majorMm();
+            double d = thread(s).majorMm();
             var hole = hole(s);
             return new Range(
                     HolesMeet.play(hole.lower(), d),
@@ -189,8 +212,14 @@ final class DeckChecks {
             w.given("l2", length(s));
             w.given("b2", width(s));
             w.given("d_hole", hole(s));
-            var thread = s.kit().deckScrew().thread();
-            w.given("d_screw", "thread " + thread, thread.majorMm(), "mm", "ISO 261");
+            var thread = thread(s);
+            boolean usual = !s.filled(Role.DECK_SCREWS);
+            w.given(
+                    "d_screw",
+                    "thread " + thread,
+                    thread.majorMm(),
+                    "mm",
+                    usual ? "the usual deck screw, " + HABIT : "ISO 261");
             var mismatch = mismatch(s);
             w.line("m", "√((l2 − l1)^2 + (b2 − b1)^2)/2", mismatch.nominal(), "mm", "each hole off its mate");
             var play = play(s);
@@ -280,7 +309,7 @@ final class DeckChecks {
                     half + s.endAt().wheelInnerMm().nominal(),
                     half + s.endAt().wheelOuterMm().nominal(),
                     at.large(s.end().wheel().diameterMm()) / 2);
-            return steering(s).leastMm(wheel, board(s, at, well), lean(s, at));
+            return least(s, at, wheel, board(s, at, well));
         }
 
         private static Range gap(Subject s) {
@@ -315,7 +344,12 @@ final class DeckChecks {
                     gap.nominal(),
                     "mm",
                     "turned wheel against deck");
-            w.given("g_worst", "the same with every dimension at its worse limit", gap.low(), "mm", "worst case");
+            w.given(
+                    "g_worst",
+                    "the same at worst limits; rake, link and stations at nominal",
+                    gap.low(),
+                    "mm",
+                    "worst case");
             out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
         }
 
@@ -370,7 +404,7 @@ final class DeckChecks {
                         half + (wires ? s.at().plateInnerMm() : s.at().plateOuterMm()).nominal(),
                         half + s.at().motorEndMm().nominal(),
                         radius(s, at));
-                least = Math.min(least, steering(s).leastMm(motor, board(s, at, 0), lean(s, at)));
+                least = Math.min(least, least(s, at, motor, board(s, at, 0)));
             }
             return least;
         }
@@ -419,7 +453,12 @@ final class DeckChecks {
                     gap.nominal(),
                     "mm",
                     "turned motor against deck");
-            w.given("g_worst", "the same at the worst corner of all limits", gap.low(), "mm", "worst case");
+            w.given(
+                    "g_worst",
+                    "the same at worst limits; rake, link and stations at nominal",
+                    gap.low(),
+                    "mm",
+                    "worst case");
             out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
         }
 

@@ -49,7 +49,17 @@ final class ElectricalChecks {
         }
 
         static Range volts(Subject s) {
-            return Range.of(s.kit().pack().fullCellV()).times(s.kit().pack().cellsInSeries());
+            return volts(s.kit().pack().fullCellV(), s.kit().pack().cellsInSeries());
+        }
+
+        /// Rounded to a microvolt: 12 cells of 4.2 V are 50.4 V.
+        static Range volts(Dimension cell, int series) {
+            return new Range(
+                    rounded(cell.lower() * series), rounded(cell.nominal() * series), rounded(cell.upper() * series));
+        }
+
+        private static double rounded(double volts) {
+            return Math.rint(volts * 1e6) / 1e6;
         }
 
         @Override
@@ -94,7 +104,7 @@ final class ElectricalChecks {
         }
 
         private static Range volts(Subject s) {
-            return Range.of(s.kit().pack().emptyCellV()).times(s.kit().pack().cellsInSeries());
+            return Full.volts(s.kit().pack().emptyCellV(), s.kit().pack().cellsInSeries());
         }
 
         @Override
@@ -133,6 +143,12 @@ final class ElectricalChecks {
                     "draw per motor times motors",
                     Role.BATTERY_PACK,
                     Role.CONTROLLER);
+        }
+
+        /// How many motors draw is known of a kit only.
+        @Override
+        public boolean applies(Subject s) {
+            return s.kit().whole();
         }
 
         private static Range draw(Subject s) {
@@ -389,13 +405,15 @@ final class ElectricalChecks {
 
     /// On its way to the deck the bundle passes between motor and hanger.
     static final class WireRouting extends Check {
+        private static final double FREE_MM = 1;
+
         WireRouting() {
             super(
                     "wire-routing",
                     "Wires pass between motor and hanger",
                     "mm",
                     Scope.DRIVE,
-                    "the bundle against the gap between can and hanger; " + HABIT,
+                    "the bundle with a millimetre beside it against the gap between can and hanger; " + HABIT,
                     Role.MOTOR,
                     Role.HANGER,
                     Role.BELT,
@@ -405,20 +423,31 @@ final class ElectricalChecks {
         }
 
         @Override
+        public boolean applies(Subject s) {
+            return s.drive().motor().wireExit() == Motor.WireExit.SIDE;
+        }
+
+        private static Range wanted(Subject s) {
+            return Range.of(s.drive().motor().wireDiameterMm()).plus(FREE_MM);
+        }
+
+        @Override
         public void measure(Subject s, Reading out) {
-            out.set(Range.of(s.drive().motor().wireDiameterMm()), MotorChecks.MotorHanger.gap(s));
+            out.set(wanted(s), MotorChecks.MotorHanger.gap(s));
         }
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
             var gap = MotorChecks.MotorHanger.write(s, w);
             w.given("d_wire", s.drive().motor().wireDiameterMm());
-            out.set(Range.of(s.drive().motor().wireDiameterMm()), gap);
+            w.given("g_free", "free beside the bundle", FREE_MM, "mm", HABIT);
+            w.line("g_wanted", "d_wire + g_free", wanted(s).nominal(), "mm", "bundle without being pinched");
+            out.set(wanted(s), gap);
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            return r.capacityText() + " mm between can and hanger; the bundle takes " + r.demandText() + " mm";
+            return r.capacityText() + " mm between can and hanger; " + r.demandText() + " wanted for the bundle";
         }
 
         @Override

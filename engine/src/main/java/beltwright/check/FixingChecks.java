@@ -6,7 +6,7 @@ import static beltwright.check.Term.plus;
 import beltwright.kit.Role;
 import beltwright.part.Hanger;
 import beltwright.part.Mount;
-import beltwright.part.Screw;
+import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
@@ -181,7 +181,12 @@ final class FixingChecks {
     /// Flange holes and threads lie on one circle.
     static final class FlangeCircle extends HolesMeet {
         FlangeCircle() {
-            super("flange-circle", "Flange holes meet the hanger", Role.MOUNT, Role.HANGER, Role.FLANGE_SCREWS);
+            super("flange-circle", "Flange holes meet the hanger", Role.MOUNT, Role.HANGER);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return flanged(s) && s.kit().hanger().flangeHoles() > 0;
         }
 
         @Override
@@ -200,8 +205,8 @@ final class FixingChecks {
         }
 
         @Override
-        Screw screw(Subject s) {
-            return s.drive().flangeScrew();
+        Thread thread(Subject s) {
+            return s.kit().hanger().flangeThread();
         }
 
         @Override

@@ -88,8 +88,10 @@ final class GroundChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a steeper mount angle, a larger wheel, or change the wheel "
-                    + mm(2 * (r.demand() - r.capacityWorst())) + " of diameter earlier";
+            double limit = s.end().wheel().wornDiameterMm().nominal() + 2 * (r.demand() - r.capacityWorst());
+            return limit < s.end().wheel().diameterMm().nominal()
+                    ? "a steeper mount angle, a larger wheel, or replace the wheel at " + mm(limit) + " diameter"
+                    : "a steeper mount angle, or a wheel at least " + mm(limit) + " in diameter when worn";
         }
 
         @Override

@@ -1,7 +1,7 @@
 package beltwright.check;
 
 import beltwright.kit.Role;
-import beltwright.part.Screw;
+import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 
@@ -27,14 +27,15 @@ abstract class HolesMeet extends Check {
     /// {@return how wide one of those is}
     abstract Dimension width(Subject s);
 
-    abstract Screw screw(Subject s);
+    /// {@return the thread that the holes ask for; that the screws have it is a question of its own}
+    abstract Thread thread(Subject s);
 
     static double play(double hole, double screw) {
         return (hole - screw) / 2;
     }
 
     private Range play(Subject s) {
-        double d = screw(s).thread().majorMm();
+        double d = thread(s).majorMm();
         var hole = width(s);
         return new Range(play(hole.lower(), d), play(hole.nominal(), d), play(hole.upper(), d));
     }
@@ -53,7 +54,7 @@ abstract class HolesMeet extends Check {
         w.given("k1", threaded(s));
         w.given("k2", open(s));
         w.given("b_hole", width(s));
-        w.given("d_screw", "thread " + screw(s).thread(), screw(s).thread().majorMm(), "mm", "ISO 261");
+        w.given("d_screw", "thread " + thread(s), thread(s).majorMm(), "mm", "ISO 261");
         var mismatch = mismatch(s);
         w.line("m", "abs(k1 − k2)/2", mismatch.nominal(), "mm", "each hole off its mate");
         var play = play(s);

@@ -56,7 +56,7 @@ final class IdlerChecks {
         }
     }
 
-    /// Enough of the belt lies on the idler, at rest and at nominal.
+    /// Enough of the belt lies on the idler, at rest.
     static final class Touches extends Check {
         private static final double WANTED_DEG = 10;
 
@@ -74,24 +74,25 @@ final class IdlerChecks {
             placed();
         }
 
-        private static double wrap(Subject s) {
-            return Math.toDegrees(LayoutSolver.loop(s.drive())
-                    .idlerWrapRad(s.at().centreDistanceMm().nominal()));
+        private static Range wrap(Subject s) {
+            var wrap = LayoutSolver.idlerWrapRad(s.drive(), s.at().centreDistanceMm());
+            return new Range(Math.toDegrees(wrap.low()), Math.toDegrees(wrap.nominal()), Math.toDegrees(wrap.high()));
         }
 
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(WANTED_DEG, Range.exact(wrap(s)));
+            out.set(WANTED_DEG, wrap(s));
         }
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
             Closure.centreDistance(s.drive(), s.at(), w);
-            double wrap = wrap(s);
+            var wrap = wrap(s);
             if (s.at().closed()) {
-                w.line("wrap_deg", "wrap_i·180/π", wrap, "°", "on the idler, at nominal");
+                w.line("wrap_deg", "wrap_i·180/π", wrap.nominal(), "°", "on the idler");
+                w.given("wrap_worst", "the same at the worst corner of belt and idler", wrap.low(), "°", "worst case");
             }
-            out.set(w.given("wrap_wanted", "wanted", WANTED_DEG, "°", HABIT), Range.exact(wrap));
+            out.set(w.given("wrap_wanted", "wanted", WANTED_DEG, "°", HABIT), wrap);
         }
 
         @Override

@@ -4,7 +4,7 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.kit.Role;
-import beltwright.part.Screw;
+import beltwright.part.Thread;
 import beltwright.part.WheelPulley;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
@@ -33,6 +33,10 @@ final class LugChecks {
         return s.drive().wheelPulley().holding() == WheelPulley.Holding.LUGS;
     }
 
+    private static boolean opened(Subject s) {
+        return lugged(s) && s.end().wheel().openings() > 0;
+    }
+
     private static boolean pressed(Subject s) {
         return s.drive().wheelPulley().holding() == WheelPulley.Holding.PRESS_FIT;
     }
@@ -49,13 +53,12 @@ final class LugChecks {
         }
 
         static boolean meet(int lugs, int openings) {
-            return lugs > 0 && openings % lugs == 0;
+            return lugs > 0 && openings > 0 && openings % lugs == 0;
         }
 
         @Override
         boolean met(Subject s) {
-            int lugs = s.drive().wheelPulley().lugs();
-            return lugs > 0 && s.end().wheel().openings() % lugs == 0;
+            return meet(s.drive().wheelPulley().lugs(), s.end().wheel().openings());
         }
 
         @Override
@@ -86,7 +89,9 @@ final class LugChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a wheel pulley for a core with " + s.end().wheel().openings() + " openings";
+            return s.end().wheel().openings() == 0
+                    ? "a wheel whose core has openings, or a pulley that is screwed on or pressed in"
+                    : "a wheel pulley for a core with " + s.end().wheel().openings() + " openings";
         }
     }
 
@@ -106,7 +111,7 @@ final class LugChecks {
 
         @Override
         public boolean applies(Subject s) {
-            return lugged(s);
+            return opened(s);
         }
 
         @Override
@@ -137,7 +142,7 @@ final class LugChecks {
 
         @Override
         public boolean applies(Subject s) {
-            return lugged(s);
+            return opened(s);
         }
 
         private static Range mismatch(Subject s) {
@@ -188,7 +193,7 @@ final class LugChecks {
 
         @Override
         public boolean applies(Subject s) {
-            return lugged(s);
+            return opened(s);
         }
 
         @Override
@@ -342,19 +347,21 @@ final class LugChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a wheel pulley for a core with " + s.end().wheel().screwHoles() + " screw holes";
+            return s.end().wheel().screwHoles() == 0
+                    ? "a wheel whose core has screw holes, or a pulley held another way"
+                    : "a wheel pulley for a core with " + s.end().wheel().screwHoles() + " screw holes";
         }
     }
 
     /// Holes of the core and threads of the pulley lie on one circle.
     static final class ScrewCircle extends HolesMeet {
         ScrewCircle() {
-            super(
-                    "pulley-screw-circle",
-                    "Pulley screws meet the core",
-                    Role.WHEEL_PULLEY,
-                    Role.WHEEL,
-                    Role.PULLEY_SCREWS);
+            super("pulley-screw-circle", "Pulley screws meet the core", Role.WHEEL_PULLEY, Role.WHEEL);
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return s.drive().wheelPulley().screwHoles() > 0;
         }
 
         @Override
@@ -373,8 +380,8 @@ final class LugChecks {
         }
 
         @Override
-        Screw screw(Subject s) {
-            return s.drive().pulleyScrew();
+        Thread thread(Subject s) {
+            return s.drive().wheelPulley().screwThread();
         }
 
         @Override

@@ -4,8 +4,9 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.kit.Role;
-import beltwright.part.Screw;
+import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.List;
 
@@ -29,7 +30,7 @@ final class MountChecks {
     /// Holes of the motor meet the slots of the plate.
     static final class BoltPattern extends HolesMeet {
         BoltPattern() {
-            super("bolt-pattern", "Motor holes meet the slots", Role.MOTOR, Role.MOUNT, Role.MOTOR_SCREWS);
+            super("bolt-pattern", "Motor holes meet the slots", Role.MOTOR, Role.MOUNT);
         }
 
         @Override
@@ -48,8 +49,8 @@ final class MountChecks {
         }
 
         @Override
-        Screw screw(Subject s) {
-            return s.drive().motorScrew();
+        Thread thread(Subject s) {
+            return s.drive().motor().thread();
         }
 
         @Override
@@ -269,6 +270,13 @@ final class MountChecks {
                     plus("s_slot", "slot beside the centre line", SlotWeb.slotAside(s)),
                     minus("D_washer", s.drive().motorWasher().outsideMm()).half(),
                     minus("d_opening", mount.openingMm()).half());
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return r.capacity() < 0
+                    ? "its edge hangs " + Numbers.fixed(-r.capacity(), 1) + " mm over the opening; 1 mm at most"
+                    : "all of it on the plate";
         }
 
         @Override

@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.belt.BeltLoop;
 import beltwright.layout.LayoutSolver;
+import beltwright.part.StandardSizes;
 import beltwright.quantity.Numbers;
 
 /// What mends a drive whose belt does not close in the slot.
@@ -18,6 +19,9 @@ final class Remedies {
         double spread = belt.lengthDeviationMm().upper();
         for (int away = 1; away <= 40; away++) {
             for (int teeth : new int[] {belt.teeth() + away, belt.teeth() - away}) {
+                if (!StandardSizes.stocked(belt.profile(), teeth)) {
+                    continue;
+                }
                 double length = teeth * belt.profile().pitchMm();
                 double longest = line.centreDistanceMm(length + spread);
                 double shortest =
@@ -32,7 +36,7 @@ final class Remedies {
         double c = s.at().centreDistanceMm().nominal();
         return Double.isNaN(c)
                 ? "a longer belt or smaller pulleys"
-                : "no belt length falls in this slot: a slot from " + Numbers.fixed(c - 3, 0) + " to "
+                : "no belt length that is sold falls in this slot: a slot from " + Numbers.fixed(c - 3, 0) + " to "
                         + Numbers.fixed(c + 3, 0) + " mm would";
     }
 }

@@ -63,6 +63,11 @@ public record Kit(
         return draft.id();
     }
 
+    /// {@return whether this is a kit, not a few parts on their own}
+    public boolean whole() {
+        return !id().isEmpty();
+    }
+
     /// Puts parts into the seats of a draft.
     ///
     /// @param shelf finds a part by id, or refuses

@@ -92,7 +92,7 @@ public enum Role {
     /// {@return whether a kit is whole without it}
     public boolean optional() {
         return switch (this) {
-            case DECK, RISER, IDLER, COVER, AXLE_SPACER, AXLE_WASHER -> true;
+            case DECK, RISER, DECK_SCREWS, DECK_NUTS, IDLER, COVER, AXLE_SPACER, AXLE_WASHER -> true;
             default -> false;
         };
     }

@@ -11,6 +11,7 @@ import beltwright.part.ToothedRim;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
+import java.util.function.ToDoubleBiFunction;
 
 /// Puts a kit in space: the belt sets the centre distance, the axle stack and the mount set the stations along the
 /// axle.
@@ -151,21 +152,47 @@ public final class LayoutSolver {
 
     /// With an idler the centre distance is taken at every corner of belt length, idler place and idler diameter.
     private static Range withIdler(Drive drive, BeltLoop loop, double length, Dimension deviation) {
+        double nominal = loop.centreDistanceMm(length + deviation.nominal());
+        return atCorners(drive, nominal, (corner, c) -> c);
+    }
+
+    /// {@return the wrap on the drive pulley (rad) over the limits of belt length and, with one, idler}
+    public static Range driveWrapRad(Drive drive, Range centreDistanceMm) {
+        if (!drive.idler().blank()) {
+            return atCorners(drive, centreDistanceMm.nominal(), BeltLoop::driveWrapRad);
+        }
+        var line = pitchLine(drive);
+        return new Range(
+                line.driveWrapRad(centreDistanceMm.low()),
+                line.driveWrapRad(centreDistanceMm.nominal()),
+                line.driveWrapRad(centreDistanceMm.high()));
+    }
+
+    /// {@return the wrap on the idler (rad) over the limits of belt length, idler place and idler diameter}
+    public static Range idlerWrapRad(Drive drive, Range centreDistanceMm) {
+        return atCorners(drive, centreDistanceMm.nominal(), BeltLoop::idlerWrapRad);
+    }
+
+    private static Range atCorners(Drive drive, double nominalMm, ToDoubleBiFunction<BeltLoop, Double> read) {
         var along = drive.placement().idlerAlongMm();
         var aside = drive.placement().idlerAsideMm();
         var round = drive.idler().pitchDiameterMm(drive.belt().profile());
-        double nominal = loop.centreDistanceMm(length + deviation.nominal());
+        var deviation = drive.belt().lengthDeviationMm();
+        double length = drive.belt().teeth() * drive.belt().profile().pitchMm();
+        double nominal = read.applyAsDouble(loop(drive), nominalMm);
         double least = nominal;
         double most = nominal;
         for (int corner = 0; corner < 16; corner++) {
-            double c = loop(
-                            drive,
-                            (corner & 1) == 0 ? along.lower() : along.upper(),
-                            (corner & 2) == 0 ? aside.lower() : aside.upper(),
-                            (corner & 4) == 0 ? round.lower() : round.upper())
-                    .centreDistanceMm(length + ((corner & 8) == 0 ? deviation.lower() : deviation.upper()), nominal);
-            least = Math.min(least, c);
-            most = Math.max(most, c);
+            var loop = loop(
+                    drive,
+                    (corner & 1) == 0 ? along.lower() : along.upper(),
+                    (corner & 2) == 0 ? aside.lower() : aside.upper(),
+                    (corner & 4) == 0 ? round.lower() : round.upper());
+            double c = loop.centreDistanceMm(
+                    length + ((corner & 8) == 0 ? deviation.lower() : deviation.upper()), nominalMm);
+            double value = read.applyAsDouble(loop, c);
+            least = Math.min(least, value);
+            most = Math.max(most, value);
         }
         return new Range(least, nominal, most);
     }

@@ -234,6 +234,9 @@ public final class Mending {
             case Belt belt -> {
                 for (int away = 1; away <= TEETH; away++) {
                     for (int teeth : new int[] {belt.teeth() + away, belt.teeth() - away}) {
+                        if (!StandardSizes.stocked(belt.profile(), teeth)) {
+                            continue;
+                        }
                         bought(
                                 StandardSizes.belt(belt.profile(), teeth, belt.widthMm()),
                                 "a belt of " + teeth + " teeth ("

@@ -16,6 +16,7 @@ import beltwright.part.Reference;
 import beltwright.part.StandardSizes;
 import beltwright.part.WheelPulley;
 import beltwright.quantity.Range;
+import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -32,7 +33,8 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
     /// The checks that say whether a belt falls in a slot.
     private static final Set<String> TELLING = Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile");
 
-    private static final double BESIDE_MM = 6;
+    /// How far beside the slot marks are still told (mm).
+    public static final double BESIDE_MM = 6;
 
     public SlotCover {
         lines = List.copyOf(lines);
@@ -85,9 +87,21 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
 
     /// {@return the slot of this mount over these pulleys and belts}
     ///
-    /// A belt that is not on the shelf is taken with the usual tolerance of its length.
+    /// A belt that is not on the shelf, or whose length deviation nobody knows, is taken with the
+    /// usual tolerance of its length.
+    ///
+    /// @throws Refusal where the mount's slot is unknown
     public static SlotCover of(
             Mount mount, List<DrivePulley> drives, List<WheelPulley> wheels, List<Belt> belts, Reference reference) {
+        for (var end : List.of(mount.slotMinMm(), mount.slotMaxMm())) {
+            if (!end.known()) {
+                throw new Refusal(
+                        end.of(),
+                        "is unknown, so where the slot begins and ends cannot be told",
+                        "a length",
+                        "measure it and enter it");
+            }
+        }
         var lines = new LinkedHashMap<String, Line>();
         for (var drive : drives) {
             for (var wheel : wheels) {
@@ -119,10 +133,11 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
                     .filter(b ->
                             b.teeth() == count && b.profile() == drive.rim().profile())
                     .toList();
-            var one = stocked.isEmpty()
-                    ? StandardSizes.belt(
-                            drive.rim().profile(), teeth, drive.rim().faceWidthMm())
-                    : stocked.getFirst();
+            var one = stocked.stream()
+                    .filter(b -> b.lengthDeviationMm().known())
+                    .findFirst()
+                    .orElseGet(() -> StandardSizes.belt(
+                            drive.rim().profile(), count, drive.rim().faceWidthMm()));
             var kit = Kit.partly(seats(mount, drive, wheel, one), reference);
             var layout = LayoutSolver.solve(kit);
             var centre = layout.drives().getFirst().centreDistanceMm();

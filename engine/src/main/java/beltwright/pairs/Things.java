@@ -37,8 +37,8 @@ public record Things(String words, List<Thing> all) {
         {"inner bearing", "wheel"},
         {"inner bearing", "hanger"},
         {"core spacer", "wheel"},
-        {"cover", "drive pulley"},
         {"cover", "mount"},
+        {"deck", "hanger"},
         {"controller", "battery pack"},
         {"motor", "controller"},
     };

@@ -39,11 +39,11 @@ public record Hanger(
         @Field(value = "how far the middle body reaches fore and aft of the axle line", min = 5, max = 120)
         Dimension bodyReachMm,
 
-        @Field(value = "threaded holes in its flange for a mount, 0 without a flange", max = 12)
-        int flangeHoles,
-
-        @Field(value = "circle through those holes", min = 10, max = 100, when = "flangeHoles>0")
+        @Field(value = "circle through the threaded holes of its flange; unknown without a flange", min = 10, max = 100)
         Dimension flangeCircleMm,
+
+        @Field(value = "number of those holes", max = 12, when = "flangeCircleMm>0")
+        int flangeHoles,
 
         @Field(value = "end face inward to the face of the flange", max = 150, when = "flangeHoles>0")
         Dimension flangeInsetMm,
@@ -54,10 +54,11 @@ public record Hanger(
         @Field(value = "depth of those holes", min = 2, max = 60, when = "flangeHoles>0")
         Dimension flangeThreadDepthMm,
 
-        Kingpin kingpin,
-
         @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80)
         Dimension steeringAxisDeg,
+
+        @Field(value = "how the hanger steers", when = "steeringAxisDeg>0")
+        Kingpin kingpin,
 
         @Field(
                 value = "steering axis to axle line; negative where the axle lies towards the board's end",

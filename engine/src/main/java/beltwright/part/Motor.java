@@ -53,6 +53,7 @@ public record Motor(
         @Field(value = "winding resistance", min = 0.001, max = 2)
         Dimension resistanceOhm,
 
+        @Field(value = "between which points the resistance was measured", when = "resistanceOhm>0")
         Winding resistanceIs,
 
         @Field(value = "current that turns the motor without load", max = 20)
@@ -61,10 +62,11 @@ public record Motor(
         @Field(value = "magnets on the can, half of their number", min = 1, max = 40)
         Dimension polePairs,
 
-        WireExit wireExit,
-
         @Field(value = "bundle of phase and sensor wires, diameter", min = 2, max = 30)
         Dimension wireDiameterMm,
+
+        @Field(value = "where the wires leave the motor", when = "wireDiameterMm>0")
+        WireExit wireExit,
 
         @Field(value = "tightest bend of the bundle, radius to its middle", max = 80)
         Dimension wireBendMm,

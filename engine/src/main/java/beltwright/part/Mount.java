@@ -75,11 +75,14 @@ public record Mount(
         @Field(value = "id of the hanger that it is made in one piece with", when = "fixing=one piece")
         String madeWith,
 
-        @Field(value = "threaded holes for a cover, 0 without", max = 12)
-        int coverHoles,
-
-        @Field(value = "circle around the motor axis through those holes", min = 10, max = 200, when = "coverHoles>0")
+        @Field(
+                value = "circle around the motor axis through the threads for a cover; unknown without",
+                min = 10,
+                max = 200)
         Dimension coverCircleMm,
+
+        @Field(value = "number of those threads", max = 12, when = "coverCircleMm>0")
+        int coverHoles,
 
         @Field(value = "thread of those holes", when = "coverHoles>0")
         Thread coverThread,

@@ -33,6 +33,11 @@ public final class StandardSizes {
                 like.strength());
     }
 
+    /// {@return whether a belt of so many teeth is sold; of other pitches than 5 mm no list is at hand, so any may be}
+    public static boolean stocked(BeltProfile profile, int teeth) {
+        return profile.pitchMm() != 5 || StockLengths.MM.contains(teeth * 5);
+    }
+
     public static Belt belt(BeltProfile profile, int teeth, Dimension widthMm) {
         double length = teeth * profile.pitchMm();
         var id = "belt of " + teeth + " teeth";

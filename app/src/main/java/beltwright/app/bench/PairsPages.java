@@ -28,6 +28,8 @@ public final class PairsPages {
     /// More cells than this come one by one, while the page already stands.
     static final int AT_ONCE = 1_500;
 
+    private static final int MOST = 40_000;
+
     private final Bench bench;
 
     PairsPages(Bench bench) {
@@ -90,7 +92,15 @@ public final class PairsPages {
                                 Objects.requireNonNullElse(ctx.queryParam("columns"), Things.KITS), parts, drafts));
         var down = matrix.get(0);
         var across = matrix.get(1);
-        boolean later = (long) down.all().size() * across.all().size() > AT_ONCE;
+        long cells = (long) down.all().size() * across.all().size();
+        if (cells > MOST) {
+            throw new Refusal(
+                    "pairs",
+                    cells + " pairs are more than a page can show",
+                    "at most " + MOST,
+                    "use './beltwright pairs' with --json, or a shelf with fewer " + down.words());
+        }
+        boolean later = cells > AT_ONCE;
         var pairs = later
                 ? List.<Pair>of()
                 : pairs(shelf).stream(down.all(), across.all()).toList();
@@ -150,7 +160,7 @@ public final class PairsPages {
         arguments.put("findings", findings);
         arguments.put("back", ctx.queryString() == null ? "/pairs" : "/pairs?" + ctx.queryString());
         if (column instanceof Thing.OfKit kit && row instanceof Thing.InPlace place) {
-            arguments.put("open", swapped(kit.draft(), place));
+            arguments.put("open", swapped(kit.draft(), place)); // empty where the kit has no such seat
         }
         bench.render(ctx, "bench/why.jte", arguments);
     }
@@ -164,7 +174,7 @@ public final class PairsPages {
                 edits.add(new Edit(draft.id(), "seats." + seat, (count > 1 ? count + " x " : "") + place.id()));
             }
         }
-        return new Draft(draft.id(), edits).address("");
+        return edits.isEmpty() ? "" : new Draft(draft.id(), edits).address("");
     }
 
     private static Thing found(Things things, @Nullable String id) {

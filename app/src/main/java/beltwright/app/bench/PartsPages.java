@@ -74,6 +74,15 @@ public final class PartsPages {
         public boolean fresh() {
             return kept.isEmpty();
         }
+
+        /// {@return the name as typed, else the id}
+        public String name() {
+            return head.stream()
+                    .filter(a -> a.field().path().equals("name") && !a.typed().isBlank())
+                    .map(Asked::typed)
+                    .findFirst()
+                    .orElse(kept);
+        }
     }
 
     /// Parts of one kind.

@@ -17,7 +17,7 @@ function applies(when) {
   const equals = when.indexOf("=");
   if (equals > 0) return when.slice(equals + 1).split("|").includes(value(when.slice(0, equals)));
   const [path, above] = when.split(">");
-  return Number(value(path) || 0) > Number(above);
+  return parseFloat(value(path).replace(",", ".")) > Number(above);
 }
 
 function stepAside() {

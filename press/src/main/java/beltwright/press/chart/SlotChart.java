@@ -22,7 +22,6 @@ public final class SlotChart {
     private static final double ROW = 11;
     private static final double TOP = 17;
     private static final double EDGE = 6;
-    private static final double BESIDE_MM = 6;
     private static final double TAKE_UP_MM = 1;
     private static final double SMALL = 2.6;
     private static final double LETTERS = 3;
@@ -34,8 +33,8 @@ public final class SlotChart {
 
     private SlotChart(SlotCover cover) {
         this.cover = cover;
-        from = cover.slot().low() - BESIDE_MM;
-        scale = WIDE / (cover.slot().high() + BESIDE_MM - from);
+        from = cover.slot().low() - SlotCover.BESIDE_MM;
+        scale = WIDE / (cover.slot().high() + SlotCover.BESIDE_MM - from);
     }
 
     public static Drawing of(SlotCover cover) {
@@ -125,7 +124,7 @@ public final class SlotChart {
         }
     }
 
-    /// The marks of the verdicts, as on every other page: filled, half filled, struck, dotted.
+    /// The marks of the verdicts, as on every other page: filled, half filled, struck, empty where it cannot be told.
     private void shape(Verdict verdict, double x, double y) {
         double w = 2;
         double h = 1.1;

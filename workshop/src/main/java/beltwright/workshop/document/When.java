@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.quantity.Dimension;
 import java.util.List;
 import java.util.Map;
 
@@ -31,11 +32,17 @@ record When(String field, List<String> words, int above) {
         return field.isEmpty() ? "" : words.isEmpty() ? field + ">" + above : field + "=" + String.join("|", words);
     }
 
-    /// @param known what the fields before it hold; one that is not known yet counts as met
+    /// @param known what the fields before it hold; a dimension meets it where it is known and above
     boolean met(Map<String, ?> known) {
         var value = known.get(field);
-        if (value == null) {
+        if (field.isEmpty()) {
             return true;
+        }
+        if (value instanceof Dimension d) {
+            return d.known() && d.nominal() > above;
+        }
+        if (value == null) { // refused: what hangs on it is not asked for as well
+            return false;
         }
         return words.isEmpty() ? value instanceof Integer count && count > above : words.contains(value.toString());
     }

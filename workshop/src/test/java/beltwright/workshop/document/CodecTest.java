@@ -133,10 +133,10 @@ class CodecTest {
     @Test
     void writesTheCommonestSourceOnceAndTypedTextToTheLetter() {
         var written = Codec.write(Codec.readOne("motor", MOTOR));
-        var plugs = List.of("wireDiameterMm", "wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
+        var plugs = List.of("wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
         assertThat(written)
                 .isEqualTo(MOTOR.replace("  threadMaterial", "  threadDepthMm: unknown\n  threadMaterial")
-                                .replace("  wireExit", "  polePairs: unknown\n  wireExit")
+                                .replace("  wireExit", "  polePairs: unknown\n  wireDiameterMm: unknown\n  wireExit")
                         + plugs.stream().map(p -> "  " + p + ": unknown\n").collect(Collectors.joining()));
     }
 
