@@ -265,6 +265,33 @@ class MendingTest {
     }
 
     /// With no M4 × 12 on the shelf it is bought; the same length from the shelf would have come first.
+    /// A deck that was screwed straight on the baseplate gets a riser, and longer screws with it.
+    @Test
+    void aDeckWithoutARiserIsRaised() {
+        var d = DemoKits.SHELF.draft("harbour-mile");
+        var seats = new TreeMap<>(d.seats());
+        seats.remove(SeatName.of(Role.RISER));
+        var joints = new TreeMap<>(d.joints());
+        joints.remove("riser under deck");
+        var kit = Kit.resolve(
+                new KitDraft(d.id(), d.name(), d.invented(), d.note(), seats, joints, d.placements(), d.task()),
+                DemoKits.SHELF::part,
+                DemoKits.REFERENCE);
+        var failing = Ladder.findings(kit, LayoutSolver.solve(kit)).stream()
+                .filter(f -> f.verdict() == Verdict.FAILS)
+                .map(Finding::key)
+                .toList();
+        assertThat(failing).contains("deck-wires.left", "deck-wheel.left", "deck-wheel.right");
+        var mending = Mending.of(kit, DemoKits.SHELF.parts(), DemoKits.REFERENCE);
+        for (var key : failing) {
+            var mend = mending.smallest(key).orElseThrow();
+            assertThat(mend.says()).startsWith("a riser of ").contains(" with deck screws M5 × ");
+            assertThat(mend.becomes()).isEqualTo(Verdict.HOLDS);
+            assertThat(mend.onShelf()).isFalse();
+            assertThat(mend.fields()).isEmpty();
+        }
+    }
+
     @Test
     void whatIsNotOnTheShelfIsBought() {
         var parts = new TreeMap<>(DemoKits.SHELF.parts());

@@ -153,7 +153,8 @@ final class BearingChecks {
             var axle = s.kit().hanger().axleDiameterMm();
             var seat = s.end().wheel().bearingSeatMm();
             double worst = Math.max(off(size, axle.lower(), seat.lower()), off(size, axle.upper(), seat.upper()));
-            return new Range(0, off(s, size), Math.max(worst, off(s, size)));
+            double best = Math.min(off(size, axle.lower(), seat.lower()), off(size, axle.upper(), seat.upper()));
+            return new Range(Math.min(best, off(s, size)), off(s, size), Math.max(worst, off(s, size)));
         }
 
         private static BearingSize nearest(Subject s) {

@@ -4,6 +4,7 @@ import beltwright.check.Answer;
 import beltwright.check.Checks;
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
+import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.kit.Placement;
@@ -35,12 +36,16 @@ import java.util.function.Function;
 ///
 /// A change counts when the finding no longer fails, no other answer gets worse, and nothing new fails. Sizes are an
 /// order, not a price: setting something otherwise (below 1), a screw or spacer (1 to 2), a belt or riser (2 to 3),
-/// then parts by what hangs on them. On both sides of a kit that has the same part twice, both are changed.
+/// then parts by what hangs on them. Nothing is added but a riser under a deck that has none. On both sides of a kit
+/// that has the same part twice, both are changed.
 public final class Mending {
     private static final double[] STEPS_MM = {0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10};
     private static final double[] STEPS_DEG = {2, 5, 10, 15, 20, 30};
     private static final double[] SLEEVE_STEPS_MM = {0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5};
     private static final int TEETH = 12;
+    private static final SeatName RISER = SeatName.of(Role.RISER);
+    private static final SeatName DECK_SCREWS = SeatName.of(Role.DECK_SCREWS);
+    private static final SeatName HANGER = SeatName.of(Role.HANGER);
 
     private final Kit kit;
     private final Map<String, Part> shelf;
@@ -146,6 +151,12 @@ public final class Mending {
         });
         var placements = new TreeMap<>(d.placements());
         placements.putAll(change.placements());
+        var joints = new TreeMap<>(d.joints());
+        if (kit.riser().blank() && seats.containsKey(RISER)) {
+            joints.put(
+                    "riser under deck",
+                    new Joint("riser under deck", Joint.Way.SLIDE, List.of(RISER, HANGER), List.of()));
+        }
         Function<String, Part> find = id -> {
             var part = made.getOrDefault(id, kit.parts().get(id));
             if (part == null) {
@@ -154,7 +165,7 @@ public final class Mending {
             return part;
         };
         return Kit.resolve(
-                new KitDraft(d.id(), d.name(), d.invented(), d.note(), seats, d.joints(), placements, d.task()),
+                new KitDraft(d.id(), d.name(), d.invented(), d.note(), seats, joints, placements, d.task()),
                 find,
                 reference);
     }
@@ -163,6 +174,9 @@ public final class Mending {
         var changes = new ArrayList<Change>();
         if (placed || reads.contains(Role.BELT)) {
             moves(changes);
+        }
+        if (reads.contains(Role.DECK) && kit.riser().blank()) {
+            risers(changes);
         }
         var roles = new ArrayList<>(reads);
         for (var role : Role.values()) {
@@ -178,6 +192,29 @@ public final class Mending {
             });
         }
         return changes;
+    }
+
+    /// A riser where there is none, with deck screws as much longer as it is thick: the one part that a change adds.
+    private void risers(List<Change> changes) {
+        var screw = kit.deckScrew();
+        for (double thickness : StandardSizes.RISERS_MM) {
+            for (double length : StandardSizes.SCREW_LENGTHS_MM) {
+                if (length >= screw.lengthMm().nominal() + thickness) {
+                    var parts = new TreeMap<SeatName, Part>();
+                    parts.put(RISER, StandardSizes.riserFor(kit.deck(), thickness));
+                    parts.put(DECK_SCREWS, StandardSizes.screw(screw, length));
+                    changes.add(new Change(
+                            "a riser of " + Numbers.plain(thickness) + " mm under the deck, with deck screws "
+                                    + screw.thread() + " × " + Numbers.plain(length) + " (not on the shelf)",
+                            false,
+                            parts,
+                            Map.of(),
+                            Map.of(),
+                            2.1 + thickness / 100));
+                    break;
+                }
+            }
+        }
     }
 
     /// {@return the seats of a role by the part that fills them: both sides change together where they are alike}

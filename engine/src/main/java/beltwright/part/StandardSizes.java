@@ -70,6 +70,18 @@ public final class StandardSizes {
                 like.holeMm());
     }
 
+    /// {@return a flat riser with the holes of this deck}
+    public static Riser riserFor(Deck deck, double thicknessMm) {
+        var id = "riser of " + Numbers.plain(thicknessMm) + " mm";
+        return new Riser(
+                label(id, id),
+                within(id + ".thicknessMm", thicknessMm, 0),
+                within(id + ".wedgeDeg", 0, 0),
+                deck.holesLengthMm(),
+                deck.holesWidthMm(),
+                deck.holeMm());
+    }
+
     private static double half(Dimension d) {
         return d.known() ? d.upper() - d.nominal() : 0;
     }
