@@ -25,9 +25,13 @@ class ServerTest {
     @Test
     void anEmptyWorkshopSaysWhatToDoNext() throws Exception {
         try (var bench = Bench.start(Workshop.open(folder.resolve("w.db")), 0)) {
-            var page = get(bench, "");
+            var first = get(bench, "");
+            assertThat(first.statusCode()).isEqualTo(302);
+            assertThat(first.headers().firstValue("Location").orElseThrow()).endsWith("/parts");
+            var page = get(bench, "parts");
             assertThat(page.statusCode()).isEqualTo(200);
-            assertThat(page.body()).contains("no kits yet").contains("import");
+            assertThat(page.body()).contains("An empty shelf").contains("Enter a hanger");
+            assertThat(get(bench, "pairs").body()).contains("Nothing to hold against each other yet");
         }
     }
 
