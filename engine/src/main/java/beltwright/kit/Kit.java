@@ -188,6 +188,13 @@ public record Kit(
                 case WheelPulley p -> p.material();
                 default -> null;
             };
+            if (seat.part() instanceof BatteryPack pack && !pack.cell().isEmpty()) {
+                try {
+                    reference.cell(pack.cell());
+                } catch (Refusal r) {
+                    throw r.within(seat.part().id());
+                }
+            }
             if (material != null) {
                 try {
                     reference.material(material);

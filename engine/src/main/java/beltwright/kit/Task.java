@@ -32,4 +32,36 @@ public record Task(
         @Field(value = "air density", min = 0.5, max = 1.6) Dimension airDensityKgM3,
 
         @Field(value = "share of motor power that reaches the wheel through the belt", min = 50, max = 100)
-        Dimension beltEfficiencyPercent) {}
+        Dimension beltEfficiencyPercent,
+
+        @Field(value = "drag of the wheel bearings, all wheels together, at the tread", max = 50)
+        Dimension bearingDragN,
+
+        @Field(value = "wind against the board; below zero it pushes", min = -25, max = 25)
+        Dimension headWindMps,
+
+        @Field(value = "temperature of the air", min = -30, max = 55)
+        Dimension airC,
+
+        @Field(value = "temperature of the cells", min = -30, max = 70)
+        Dimension cellC,
+
+        @Field(value = "how full the pack is at the start", max = 100)
+        Dimension chargePercent,
+
+        @Field(value = "speed that the rider holds on the way", min = 3, max = 80)
+        Dimension cruiseKmh,
+
+        @Field(value = "push along the road over push into it before a tread slips", min = 0.05, max = 1.5)
+        Dimension gripShare,
+
+        @Field(value = "share of the weight on the driven axle when driving", min = 10, max = 100)
+        Dimension drivenPercent,
+
+        @Field(value = "share of the weight on the driven axle when braking, rider leaning back", min = 10, max = 100)
+        Dimension drivenBrakingPercent,
+
+        @Field(value = "centre of mass of board and rider above the road", min = 100, max = 1500)
+        Dimension massHeightMm,
+
+        @Field(value = "from seeing to braking", max = 5) Dimension reactionS) {}

@@ -25,6 +25,21 @@ public record Controller(
         @Field(value = "current drawn from the pack when driving", min = 1, max = 500)
         Dimension batteryCurrentA,
 
+        @Field(value = "current that flows back to the pack when braking", max = 500)
+        Dimension chargeCurrentA,
+
+        @Field(value = "supply voltage at which it begins to draw less", max = 200)
+        Dimension cutBackFromV,
+
+        @Field(value = "supply voltage at which it draws nothing more", max = 200)
+        Dimension cutBackToV,
+
+        @Field(value = "winding temperature at which it begins to cut phase current back", min = 40, max = 200)
+        Dimension windingCutBackFromC,
+
+        @Field(value = "winding temperature at which it gives no phase current any more", min = 40, max = 220)
+        Dimension windingCutBackToC,
+
         @Field(value = "highest electrical speed: motor speed times pole pairs", min = 1000, max = 500000)
         Dimension electricalSpeedRpm,
 

@@ -12,6 +12,9 @@ public @interface Field {
     /// {@return what is measured, and from where to where}
     String value();
 
+    /// {@return whether words may be left out: then the text is empty and a choice is its first}
+    boolean optional() default false;
+
     double min() default 0;
 
     double max() default 1000;

@@ -59,6 +59,38 @@ public record Motor(
         @Field(value = "current that turns the motor without load", max = 20)
         Dimension noLoadCurrentA,
 
+        @Field(value = "winding temperature at which the resistance was measured", min = -20, max = 150)
+        Dimension resistanceAtC,
+
+        @Field(value = "motor speed at which the current without load was read", min = 100, max = 50000)
+        Dimension noLoadAtRpm,
+
+        @Field(
+                value = "share of the loss torque at that speed that grows with speed, the rest being the same at any",
+                max = 100)
+        Dimension noLoadGrowthPercent,
+
+        @Field(value = "heat that the wound stator takes", min = 10, max = 5000)
+        Dimension windingJPerK,
+
+        @Field(value = "heat that can, magnets and end plate take", min = 10, max = 10000)
+        Dimension caseJPerK,
+
+        @Field(value = "winding to can: kelvin for each watt", min = 0.01, max = 20)
+        Dimension windingToCaseKPerW,
+
+        @Field(value = "can to still air: kelvin for each watt", min = 0.05, max = 50)
+        Dimension caseToAirKPerW,
+
+        @Field(value = "share of the road's air speed that reaches the can", max = 100)
+        Dimension airflowPercent,
+
+        @Field(value = "hottest that winding and magnets may get", min = 60, max = 220)
+        Dimension mostWindingC,
+
+        @Field(value = "inertia of the turning can about its axis", max = 0.1)
+        Dimension rotorKgM2,
+
         @Field(value = "magnets on the can, half of their number", min = 1, max = 40)
         Dimension polePairs,
 

@@ -5,6 +5,14 @@ import java.util.Arrays;
 /// The unit of a dimension, read off the end of its field name: `plateThicknessMm` is in mm.
 public enum Unit {
     M_PER_S2("Mps2", "m/s²"),
+    M_PER_S("Mps", "m/s"),
+    KM_PER_H("Kmh", "km/h"),
+    KELVIN_PER_WATT("KPerW", "K/W"),
+    JOULE_PER_KELVIN("JPerK", "J/K"),
+    KG_M2("KgM2", "kg·m²"),
+    AMPERE_HOUR("Ah", "Ah"),
+    SECOND("S", "s"),
+    CELSIUS("C", "°C"),
     RPM_PER_V("RpmPerV", "rpm/V"),
     G_PER_M("GPerM", "g/m"),
     RPM("Rpm", "rpm"),

@@ -96,7 +96,7 @@ public record Shelf(
                 each(parts, Changes::withoutEstimates),
                 each(drafts, Changes::withoutEstimates),
                 measurements,
-                reference);
+                reference.withoutEstimates());
     }
 
     private static <T> SortedMap<String, T> each(SortedMap<String, T> things, UnaryOperator<T> change) {

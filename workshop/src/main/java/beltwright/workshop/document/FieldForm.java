@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /// One field of a record as it is typed: its name, its type, what it means and which values can be true.
-record FieldForm(String name, Class<?> type, String meaning, double min, double max, When when) {
+record FieldForm(String name, Class<?> type, String meaning, double min, double max, When when, boolean optional) {
     private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final List<String> TRUTH = List.of("true", "false");
 
@@ -31,11 +31,12 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
                 field.map(Field::value).orElse(words),
                 field.map(Field::min).orElse(Double.NEGATIVE_INFINITY),
                 field.map(Field::max).orElse(Double.POSITIVE_INFINITY),
-                When.parse(field.map(Field::when).orElse("")));
+                When.parse(field.map(Field::when).orElse("")),
+                component.getName().equals("note") || field.map(Field::optional).orElse(false));
     }
 
     FieldForm(String name, Class<?> type, String meaning, double min, double max) {
-        this(name, type, meaning, min, max, When.ALWAYS);
+        this(name, type, meaning, min, max, When.ALWAYS, false);
     }
 
     /// {@return what stands in a field that was left out because there is nothing to measure}
@@ -62,7 +63,7 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
     }
 
     boolean optionalText() {
-        return type == String.class && name.equals("note");
+        return type == String.class && optional;
     }
 
     /// {@return the words to choose from, empty where any text or number can be typed}

@@ -26,7 +26,7 @@ public record PartField(
     }
 
     static PartField of(String path, FieldForm form) {
-        boolean required = !form.dimension() && !form.optionalText() && form.when() == When.ALWAYS;
+        boolean required = !form.dimension() && !form.optional() && form.when() == When.ALWAYS;
         var inside = path.substring(0, path.lastIndexOf('.') + 1);
         return new PartField(
                 path,

@@ -88,8 +88,8 @@ final class RecordForm {
             if (field.dimension()) {
                 return Dimension.unknown(inside.field(), usual);
             }
-            if (field.optionalText()) {
-                return "";
+            if (field.optional()) {
+                return field.nothing("", usual);
             }
         }
         var node = at.required(typed, field.name(), field.allowed());
@@ -105,7 +105,7 @@ final class RecordForm {
             var value = get(made, i);
             known.put(field.name(), value);
             boolean says = field.when().met(known) || !idle(field, value, usual);
-            if (says && !given(field.name()) && !(field.optionalText() && value.equals(""))) {
+            if (says && !given(field.name()) && !(field.optional() && value.equals(field.nothing("", usual)))) {
                 typed.put(field.name(), field.write(value, usual));
             }
         }

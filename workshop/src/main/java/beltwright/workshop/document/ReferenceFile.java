@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Cell;
 import beltwright.part.Material;
 import beltwright.part.Material.Hatch;
 import beltwright.part.Reference;
@@ -15,7 +16,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/// The reference file: materials, each value with its source. One comes with the program; a workshop may keep its own.
+/// The reference file: materials and cells, each value with its source. One comes with the program; a workshop may keep
+/// its own.
 public final class ReferenceFile {
     private static final String BUNDLED = "/beltwright/workshop/reference.yaml";
     private static final List<String> HATCHES =
@@ -36,31 +38,56 @@ public final class ReferenceFile {
     public static Reference read(String file, String text) {
         var at = Scope.file(file);
         var materials = new TreeMap<String, Material>();
+        var cells = new TreeMap<String, Cell>();
         for (var node : YamlReader.documents(at, text)) {
-            var typed = at.fields(node, "schema, reference, materials");
+            var typed = at.fields(node, "schema, reference, materials or cells");
             if (typed != null) {
-                read(at, typed, materials);
+                read(at, typed, materials, cells);
             }
         }
         if (!at.mistakes().isEmpty()) {
             throw at.mistakes().getFirst().refusal().within(file);
         }
-        return new Reference(materials, Fingerprint.of(text));
+        return new Reference(materials, cells, true, Fingerprint.of(text));
     }
 
-    private static void read(Scope at, Node.Fields typed, TreeMap<String, Material> materials) {
-        at.refuseOthers(typed, List.of("schema", "reference", "materials"));
+    private static void read(
+            Scope at, Node.Fields typed, TreeMap<String, Material> materials, TreeMap<String, Cell> cells) {
         Documents.schema(at, typed);
-        at.required(typed, "reference", "the word 'materials'");
-        var node = at.required(typed, "materials", "materials by id");
-        var inside = at.in("materials");
-        var fields = node == null ? null : inside.fields(node, "materials by id");
-        if (fields != null) {
-            fields.fields().forEach((name, one) -> {
-                var id = Documents.id(inside.in(name), new Node.Text(name, one.line()));
-                var material = id == null ? null : material(inside.in(name), id, one);
+        var node = at.required(typed, "reference", "the word 'materials' or 'cells'");
+        var what = node == null ? null : at.in("reference").text(node, "materials or cells");
+        if ("cells".equals(what)) {
+            at.refuseOthers(typed, List.of("schema", "reference", "cells"));
+            each(at, typed, "cells", (inside, id, one) -> {
+                var cell = CellForm.read(inside, id, one);
+                if (cell != null) {
+                    cells.put(id, cell);
+                }
+            });
+        } else {
+            at.refuseOthers(typed, List.of("schema", "reference", "materials"));
+            each(at, typed, "materials", (inside, id, one) -> {
+                var material = material(inside, id, one);
                 if (material != null) {
-                    materials.put(name, material);
+                    materials.put(id, material);
+                }
+            });
+        }
+    }
+
+    private interface Entry {
+        void read(Scope inside, String id, Node node);
+    }
+
+    private static void each(Scope at, Node.Fields typed, String name, Entry entry) {
+        var node = at.required(typed, name, name + " by id");
+        var inside = at.in(name);
+        var fields = node == null ? null : inside.fields(node, name + " by id");
+        if (fields != null) {
+            fields.fields().forEach((key, one) -> {
+                var id = Documents.id(inside.in(key), new Node.Text(key, one.line()));
+                if (id != null) {
+                    entry.read(inside.in(key), id, one);
                 }
             });
         }
@@ -101,7 +128,7 @@ public final class ReferenceFile {
                 : new Material(id, name, read.nominal(), Hatch.values()[HATCHES.indexOf(hatch)], source);
     }
 
-    private static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {
+    static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {
         var node = at.required(typed, name, meaning);
         return node == null ? null : at.in(name).text(node, meaning);
     }

@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MistakesTest {
     private static final Reference STEEL = new Reference(
-            Map.of("steel", new Material("steel", "Steel", 300, Material.Hatch.STEEL, "from memory")), "");
+            Map.of("steel", new Material("steel", "Steel", 300, Material.Hatch.STEEL, "from memory")),
+            Map.of(),
+            true,
+            "");
 
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
