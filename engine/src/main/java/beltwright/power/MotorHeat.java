@@ -1,0 +1,63 @@
+package beltwright.power;
+
+/// A motor as two bodies that take heat: the wound stator, and the can with what turns and holds it.
+///
+///     C_w·dT_w/dt = P_w − (T_w − T_c)/R_wc
+///     C_c·dT_c/dt = (T_w − T_c)/R_wc − G·(T_c − T_a)        G = 1/R_ca + A·√(h(s·v)² + h(ω)²)
+///
+/// - Source: two-body network, as in any text on lumped heat (Incropera, ch. 5); h from `CylinderInAir`.
+/// - Valid: temperatures near those the resistances were found at.
+/// - Neglects: heat through shaft and mount, radiation beyond what still air's resistance holds, hot spots in the
+///   winding. All motor loss is counted at the winding, which is where most of it arises and errs on the warm side.
+///
+/// @param windingJPerK C_w (J/K)
+/// @param caseJPerK C_c (J/K)
+/// @param windingToCaseKPerW R_wc (K/W)
+/// @param caseToAirKPerW R_ca, to still air (K/W)
+/// @param canDiameterM D (m)
+/// @param canAreaM2 A, surface that the air meets (m²)
+/// @param airflowShare s, share of the road's air speed that reaches the can (1)
+/// @param mostWindingC hottest that winding and magnets may get (°C)
+public record MotorHeat(
+        double windingJPerK,
+        double caseJPerK,
+        double windingToCaseKPerW,
+        double caseToAirKPerW,
+        double canDiameterM,
+        double canAreaM2,
+        double airflowShare,
+        double mostWindingC) {
+
+    /// {@return heat that leaves the can for each kelvin above the air (W/K)}
+    public double caseToAirWPerK(double airSpeedMps, double radPerS) {
+        double blown = CylinderInAir.coefficientWm2K(airflowShare * Math.abs(airSpeedMps), canDiameterM);
+        double turning = CylinderInAir.turningWm2K(radPerS, canDiameterM);
+        return 1 / caseToAirKPerW + canAreaM2 * Math.sqrt(blown * blown + turning * turning);
+    }
+
+    /// {@return how fast the winding warms (K/s)}
+    public double windingKPerS(double lossW, double windingC, double caseC) {
+        return (lossW - (windingC - caseC) / windingToCaseKPerW) / windingJPerK;
+    }
+
+    /// {@return how fast the can warms (K/s)}
+    public double caseKPerS(double windingC, double caseC, double airC, double caseToAirWPerK) {
+        return ((windingC - caseC) / windingToCaseKPerW - caseToAirWPerK * (caseC - airC)) / caseJPerK;
+    }
+
+    /// Where the winding settles at one current and speed, its resistance growing with its warmth.
+    ///
+    ///     T = T_a + (I²·R(T) + P)·S,   S = R_wc + 1/G,   R linear in T
+    ///
+    /// @param otherLossW P, loss that does not depend on the winding's warmth (W)
+    /// @return winding temperature (°C); infinite where resistance grows faster than heat leaves
+    public double settledWindingC(
+            Outrunner motor, double currentA, double otherLossW, double airC, double caseToAirWPerK) {
+        double path = windingToCaseKPerW + 1 / caseToAirWPerK;
+        double atZero = motor.resistanceOhm(0);
+        double perK = motor.resistanceOhm(1) - atZero;
+        double squared = currentA * currentA;
+        double left = 1 - squared * perK * path;
+        return left <= 0 ? Double.POSITIVE_INFINITY : (airC + (squared * atZero + otherLossW) * path) / left;
+    }
+}

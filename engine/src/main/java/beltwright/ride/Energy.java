@@ -1,0 +1,36 @@
+package beltwright.ride;
+
+/// Where the energy of a ride went (J). What the cells gave equals the sum of the rest.
+///
+/// @param cellsJ given by the cells, less what braking gave back
+/// @param packJ lost in the resistance of the pack
+/// @param copperJ lost in the windings
+/// @param ironJ lost in iron, bearings and air of the motors
+/// @param beltJ lost in the belts
+/// @param rollingJ lost in the treads
+/// @param airJ spent on the air
+/// @param bearingJ lost in the wheel bearings
+/// @param heightJ put into height
+/// @param motionJ left in the motion
+/// @param haltJ taken by the rider's foot in the last step to a stop
+/// @param throughJ all that passed through the cells, out and in, without sign
+public record Energy(
+        double cellsJ,
+        double packJ,
+        double copperJ,
+        double ironJ,
+        double beltJ,
+        double rollingJ,
+        double airJ,
+        double bearingJ,
+        double heightJ,
+        double motionJ,
+        double haltJ,
+        double throughJ) {
+
+    /// {@return what is missing in the balance, as a share of all that passed through the cells}
+    public double openShare() {
+        double spent = packJ + copperJ + ironJ + beltJ + rollingJ + airJ + bearingJ + heightJ + motionJ + haltJ;
+        return throughJ == 0 ? Math.abs(cellsJ - spent) : Math.abs(cellsJ - spent) / throughJ;
+    }
+}

@@ -1,0 +1,242 @@
+package beltwright.ride;
+
+import beltwright.kit.Kit;
+import beltwright.power.Governs;
+import beltwright.quantity.Range;
+import java.util.ArrayList;
+import java.util.List;
+
+/// Everything that a kit does at steady speed, computed once: numbers with their limits, push and load over speed,
+/// stops, braking over speed and charge, what is left, limits to set.
+///
+/// @param needs numbers that are missing; where there are any, all else is empty
+public record PowerSheet(
+        Kit kit,
+        Board board,
+        List<String> needs,
+        List<String> estimates,
+        List<String> notes,
+        List<Answer> answers,
+        List<Steady.Push> curve,
+        List<Load> loads,
+        List<StopRow> stops,
+        List<BrakeCurve> braking,
+        List<WhatIsLeft.Row> left,
+        List<LimitSheet.Row> limits) {
+    private static final double SPOILT_C = 300;
+    private static final double STEP_MPS = 0.25;
+    private static final double[] GRADES = {0, 5, 10, 15, 20, 30};
+    private static final double[] CHARGES = {1, 0.98, 0.95, 0.9, 0.8, 0.5, 0.2};
+    private static final double[] STOPS_KMH = {10, 15, 20, 25, 30, 40};
+
+    /// One number, what it was worked out under, and what keeps it from being better.
+    public record Answer(String key, String name, Range value, String unit, String under, String governs) {}
+
+    /// What a grade asks for over speed, at the speeds of the curve.
+    public record Load(double gradePercent, List<Double> pushN) {
+        public Load {
+            pushN = List.copyOf(pushN);
+        }
+    }
+
+    /// Stops from one speed: pack as at the start, and pack full.
+    public record StopRow(Steady.Stop usual, Steady.Stop packFull) {}
+
+    /// Hardest electric braking over speed at one charge.
+    public record BrakeCurve(double charge, List<Steady.Push> points) {
+        public BrakeCurve {
+            points = List.copyOf(points);
+        }
+    }
+
+    public static PowerSheet of(Kit kit) {
+        var board = Board.of(kit);
+        if (!board.known()) {
+            return new PowerSheet(
+                    kit,
+                    board,
+                    board.needs(),
+                    board.estimates(),
+                    board.notes(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
+        var steady = new Steady(board);
+        var curve = steady.curve(board.charge(), STEP_MPS);
+        return new PowerSheet(
+                kit,
+                board,
+                List.of(),
+                board.estimates(),
+                board.notes(),
+                answers(kit, board),
+                curve,
+                loads(board, curve),
+                stops(board, steady),
+                braking(board, steady, curve),
+                WhatIsLeft.rows(board),
+                LimitSheet.of(kit, board));
+    }
+
+    private static List<Load> loads(Board board, List<Steady.Push> curve) {
+        var loads = new ArrayList<Load>();
+        for (double grade : GRADES) {
+            loads.add(new Load(
+                    grade,
+                    curve.stream()
+                            .map(p -> board.road().loadN(p.speedMps(), Road.sine(grade)))
+                            .toList()));
+        }
+        return loads;
+    }
+
+    private static List<StopRow> stops(Board board, Steady steady) {
+        var rows = new ArrayList<StopRow>();
+        double top = steady.fastest(0, board.charge(), board.airC()).speedMps();
+        for (double kmh : STOPS_KMH) {
+            if (kmh / 3.6 <= top) {
+                rows.add(new StopRow(steady.stop(kmh / 3.6, board.charge()), steady.stop(kmh / 3.6, 1)));
+            }
+        }
+        rows.add(new StopRow(steady.stop(top, board.charge()), steady.stop(top, 1)));
+        return rows;
+    }
+
+    private static List<BrakeCurve> braking(Board board, Steady steady, List<Steady.Push> curve) {
+        var curves = new ArrayList<BrakeCurve>();
+        for (double charge : CHARGES) {
+            curves.add(new BrakeCurve(
+                    charge,
+                    curve.stream()
+                            .map(p -> steady.brake(p.speedMps(), charge, board.airC()))
+                            .toList()));
+        }
+        return curves;
+    }
+
+    private static List<Answer> answers(Kit kit, Board board) {
+        double asked = kit.task().gradePercent().nominal();
+        var steady = new Steady(board);
+        double warm = board.train().limits().windingFromC();
+        var ranges = Bands.of(kit, b -> numbers(b, asked));
+        var level = steady.fastest(0, board.charge(), board.airC());
+        var start = steady.steepestStart();
+        var hill = steady.fastest(Road.sine(asked), board.charge(), warm);
+        var answers = new ArrayList<Answer>();
+        var still = board.road().headWindMps() == 0
+                ? "still air"
+                : "wind of " + round(board.road().headWindMps()) + " m/s against the board";
+        var charged = "pack " + round(100 * board.charge()) + " % charged";
+        answers.add(new Answer(
+                "top-speed",
+                "Top speed, loaded",
+                ranges[0],
+                "km/h",
+                "level, " + still + ", " + charged + ", winding cold",
+                level.governs().toString()));
+        answers.add(new Answer(
+                "steepest-start",
+                "Steepest start",
+                ranges[1],
+                "%",
+                "from rest, winding cold, weight on the driven axle as typed",
+                start.governs().toString()));
+        answers.add(new Answer(
+                "steepest-for-ever",
+                "Steepest grade that can be ridden for ever",
+                ranges[2],
+                "%",
+                "at " + round(3.6 * board.cruiseMps()) + " km/h or full throttle, air " + round(board.airC())
+                        + " °C; winding settles at " + round(warm) + " °C",
+                Governs.HEAT.toString()));
+        answers.add(new Answer(
+                "hill-speed",
+                "Speed on the hill",
+                ranges[3],
+                "km/h",
+                round(asked) + " %, " + still + ", " + charged + ", winding at " + round(warm) + " °C",
+                hill.governs().toString()));
+        answers.add(new Answer(
+                "hill-minutes",
+                "Minutes on the hill until the controller cuts back",
+                ranges[4],
+                "min",
+                "winding from " + round(board.airC()) + " to " + round(warm) + " °C on " + round(asked)
+                        + " %, at cruise or full throttle" + settles(steady.settledC(asked)),
+                Governs.HEAT.toString()));
+        answers.add(new Answer(
+                "range",
+                "Range at cruise",
+                ranges[5],
+                "km",
+                "level, " + still + ", " + round(3.6 * board.cruiseMps()) + " km/h all the way, " + charged
+                        + " down to where that speed is no longer held",
+                ""));
+        answers.add(new Answer(
+                "consumption", "Energy for each kilometre at cruise", ranges[6], "Wh/km", "level, " + still, ""));
+        answers.add(new Answer(
+                "stop",
+                "Way to a stop from cruise, brake alone",
+                ranges[7],
+                "m",
+                "level, dry, electric brake only, " + charged,
+                steady.brake(board.cruiseMps(), board.charge(), board.airC())
+                        .governs()
+                        .toString()));
+        answers.add(new Answer(
+                "stop-reaction",
+                "Way to a stop from cruise with reaction time",
+                ranges[8],
+                "m",
+                "the same after " + round(board.reactionS()) + " s",
+                ""));
+        answers.add(new Answer(
+                "grip-rigid",
+                "Most braking of a stiff upright rider, driven axle at the rear",
+                ranges[9],
+                "m/s²",
+                "weight moves forward; a rider who leans back gets more",
+                Governs.GRIP.toString()));
+        answers.add(new Answer(
+                "tips",
+                "Slowing down at which a stiff upright rider tips over",
+                ranges[10],
+                "m/s²",
+                "moments about the front axle",
+                ""));
+        return answers;
+    }
+
+    private static double[] numbers(Board board, double grade) {
+        var steady = new Steady(board);
+        double warm = board.train().limits().windingFromC();
+        var range = steady.range(board.cruiseMps());
+        var stop = steady.stop(board.cruiseMps(), board.charge());
+        return new double[] {
+            3.6 * steady.fastest(0, board.charge(), board.airC()).speedMps(),
+            steady.steepestStart().percent(),
+            steady.steepestForEver().percent(),
+            3.6 * steady.fastest(Road.sine(grade), board.charge(), warm).speedMps(),
+            steady.secondsTo(warm, grade) / 60,
+            range.km(),
+            range.whPerKm(),
+            stop.wayM(),
+            stop.wholeM(),
+            board.road().rigidGripN(true) / board.road().massKg(),
+            board.road().tipsAtMps2(),
+        };
+    }
+
+    private static String settles(double settledC) {
+        return settledC < SPOILT_C ? "; would settle at " + round(settledC) + " °C" : "";
+    }
+
+    private static String round(double value) {
+        return beltwright.quantity.Numbers.significant(value, 3);
+    }
+}
