@@ -5,7 +5,6 @@ import beltwright.part.Material;
 import beltwright.part.Material.Hatch;
 import beltwright.part.Reference;
 import beltwright.quantity.Dimension;
-import beltwright.quantity.Refusal;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
