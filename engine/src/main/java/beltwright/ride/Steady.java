@@ -212,7 +212,8 @@ public final class Steady {
     ///
     ///     x = ∫ v·m_e/(F_brake + F_load) dv        t = ∫ m_e/(F_brake + F_load) dv
     ///
-    /// Middle values over 2000 equal parts of speed: brakes set in and let go in jumps, which finer rules do not like.
+    /// Middle values over 2000 equal parts of speed: brakes set in and let go in jumps, which finer rules do not
+    like.
     public Stop stop(double speedMps, double charge) {
         var road = board.road();
         double way = 0;
