@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -129,7 +128,7 @@ public final class RideSolver {
 
     /// As above, and can be given up.
     ///
-    /// @throws CancellationException once `cancelled` says so
+    /// @throws GivenUp once `cancelled` says so
     public static Ride ride(String kit, Board board, Route route, Options options, BooleanSupplier cancelled) {
         return new RideSolver(kit, board, route, options, cancelled).run();
     }
@@ -383,7 +382,7 @@ public final class RideSolver {
         @Override
         public void handleStep(ODEStateInterpolator step) {
             if (cancelled.getAsBoolean()) {
-                throw new CancellationException();
+                throw new GivenUp();
             }
             double from = step.getPreviousState().getTime();
             double to = step.getCurrentState().getTime();
