@@ -11,6 +11,7 @@ package beltwright.power;
 ///
 ///     phase current    I ≤ I_max·warmShare(T_w)
 ///     duty             I ≤ (s·U_0 − E)/(R + n·s²·R_p)
+///     electrical speed I falls to none over the last 2 % below the limit
 ///     battery current  I ≤ (−E + √(E² + 4·R·P/n))/(2·R),   P = U·I_p at the least of the limits of controller, pack,
 ///                      low voltage and half the short-circuit current
 ///
@@ -35,6 +36,7 @@ public record Powertrain(
         MotorHeat heat,
         PackModel pack,
         DriveLimits limits) {
+    private static final double LAST_SHARE = 0.02;
 
     /// {@return motor speed (rad/s) at a board speed}
     public double radPerS(double speedMps) {
@@ -79,8 +81,9 @@ public record Powertrain(
             upper = byDuty;
             upperIs = Governs.SPEED_VOLTAGE;
         }
-        if (omega > limits.mostRadPerS() && upper > 0) {
-            upper = 0;
+        double slower = (limits.mostRadPerS() - omega) / (LAST_SHARE * limits.mostRadPerS());
+        if (slower < 1 && upper > 0) {
+            upper *= Math.max(0, slower);
             upperIs = Governs.ELECTRICAL_SPEED;
         }
         if (upper < 0) {
@@ -137,6 +140,10 @@ public record Powertrain(
                     lower = byCharge;
                     lowerIs = takesIs;
                 }
+            }
+            if (lower > upper) {
+                lower = upper;
+                lowerIs = upperIs;
             }
             if (current < lower) {
                 current = lower;

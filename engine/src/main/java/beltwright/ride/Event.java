@@ -14,7 +14,7 @@ public record Event(double timeS, double distanceM, Kind kind, Governs governs) 
         LEFT("left"),
         STOP("stops"),
         ON("rides on"),
-        ROLLS_BACK("cannot start here: rolls back"),
+        ROLLS_BACK("cannot start here"),
         STALLS("comes to a halt on the slope"),
         EMPTY("pack is empty"),
         DISCONNECTED("protection board disconnects: no drive and no brake"),

@@ -49,6 +49,7 @@ public final class RideSolver {
     private static final double LONGEST_RIDE_S = 86_400;
     private static final double HALT_M = 0.005;
     private static final double ROLLING_BACK_MPS = -0.02;
+    private static final double CRAWL_MPS = 0.3;
     private static final double LOCATED_S = 1e-6;
     private static final int MOST_SAMPLES = 20_000;
     private static final int MOST_EVENTS = 5_000;
@@ -184,6 +185,14 @@ public final class RideSolver {
         happened(t, y, Event.Kind.START, Governs.WISH);
         while (!events.getLast().kind().last()) {
             stopAtM = nextStop(y[X]);
+            if (stuck(y)) {
+                happened(
+                        t,
+                        y,
+                        now.governs == Governs.LOW_VOLTAGE ? Event.Kind.EMPTY : Event.Kind.ROLLS_BACK,
+                        now.governs);
+                break;
+            }
             var end = leg(t, y);
             t = end.getTime();
             y = end.getPrimaryState();
@@ -191,6 +200,13 @@ public final class RideSolver {
         }
         sample(t, y);
         return result(t, y);
+    }
+
+    /// {@return whether the board does not even begin to move from rest}
+    private boolean stuck(double[] y) {
+        var dy = new double[STATES];
+        derivatives(y, dy);
+        return y[V] == 0 && dy[V] <= 0;
     }
 
     private double nextStop(double fromM) {
@@ -216,6 +232,7 @@ public final class RideSolver {
         integrator.addEventDetector(new End(s -> s[V] - ROLLING_BACK_MPS));
         integrator.addEventDetector(new End(s -> s[Q]));
         integrator.addEventDetector(new End(this::boardHolds));
+        integrator.addEventDetector(new End(this::crawls));
         governs = governsAt(y);
         if (governs != Governs.WISH) {
             happened(t, y, Event.Kind.MET, governs);
@@ -249,6 +266,11 @@ public final class RideSolver {
         return Math.min(out, in);
     }
 
+    /// {@return how far a board is from standing still for want of voltage (m/s); it would creep on for hours}
+    private double crawls(double[] y) {
+        return governsAt(y) == Governs.LOW_VOLTAGE && y[X] > 1 ? y[V] - CRAWL_MPS : 1;
+    }
+
     private Governs governsAt(double[] y) {
         operating(y, profile.sine(y[X]));
         return now.governs;
@@ -263,7 +285,7 @@ public final class RideSolver {
             happened(t, y, Event.Kind.TOO_LONG, governs);
         } else if (boardHolds(y) <= 1e-6) {
             happened(t, y, Event.Kind.DISCONNECTED, governs);
-        } else if (y[Q] <= 1e-9) {
+        } else if (y[Q] <= 1e-9 || crawls(y) <= 1e-6) {
             happened(t, y, Event.Kind.EMPTY, governs);
         } else if (y[V] <= ROLLING_BACK_MPS / 2) {
             boolean moved = y[X] > 1;

@@ -55,6 +55,9 @@ public record Route(String id, String name, boolean invented, String note, Strin
             if (!(p.waitS() >= 0 && p.waitS() <= 86_400)) {
                 throw at(id, i, "wait " + p.waitS() + " s", "0 to 86400 s");
             }
+            if (p.waitS() > 0 && !p.stop()) {
+                throw at(id, i, "wait " + p.waitS() + " s without a stop", "speed 0 where the board waits");
+            }
         }
     }
 

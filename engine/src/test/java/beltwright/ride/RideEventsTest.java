@@ -78,10 +78,14 @@ class RideEventsTest {
 
     @Test
     void anEmptyPackEndsTheRide() {
-        var nearly = with(Boards.usual(), 0.02, Boards.usual().belting());
-        var ride = ride(nearly, route(0, 0, 20_000, 0));
-        assertThat(ride.events().getLast().kind()).isIn(Event.Kind.EMPTY, Event.Kind.STALLS);
-        assertThat(met(ride, Governs.LOW_VOLTAGE)).isTrue();
+        var level = route(0, 0, 20_000, 0);
+        var nearly = ride(with(Boards.usual(), 0.2, Boards.usual().belting()), level);
+        assertThat(nearly.events().getLast().kind()).isEqualTo(Event.Kind.EMPTY);
+        assertThat(met(nearly, Governs.LOW_VOLTAGE)).isTrue();
+        assertThat(nearly.distanceM()).isBetween(1000.0, 20_000.0);
+        var empty = ride(with(Boards.usual(), 0.02, Boards.usual().belting()), level);
+        assertThat(empty.events().getLast().kind()).isEqualTo(Event.Kind.EMPTY);
+        assertThat(empty.distanceM()).isZero();
     }
 
     @Test
