@@ -3,6 +3,7 @@ package beltwright.app;
 import beltwright.dossier.Dossier;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.Workshop;
+import beltwright.workshop.document.Document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,8 +72,8 @@ final class DemoCommand extends Command {
 
     /// {@return the workshop of an earlier demo, or a new one made from the files that come with the program}
     private Workshop made(Path file) {
-        var folders = Stream.of("parts", "kits", "measurements")
-                .map(name -> desk.home().resolve("demo").resolve(name))
+        var folders = Stream.of(Document.Type.values())
+                .map(type -> desk.home().resolve("demo").resolve(type.folder()))
                 .filter(Files::isDirectory)
                 .toList();
         if (folders.isEmpty()) {

@@ -21,7 +21,7 @@ final class ExportCommand extends WorkshopCommand {
 
     @Option(
             names = "--csv",
-            description = "write the parts as CSV, one file for each kind; kits and measurements are left out")
+            description = "write the parts as CSV, one file for each kind; all other documents are left out")
     boolean csv;
 
     ExportCommand(Desk desk) {

@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
             "  ./beltwright import sleeves.csv --kind sleeve --source 'measured, caliper' --columns 'Ø [in]=bore'"
         })
 final class ImportCommand extends WorkshopCommand {
-    @Parameters(paramLabel = "FOLDER|FILE.csv", description = "a folder of parts, kits and measurements, or a table")
+    @Parameters(paramLabel = "FOLDER|FILE.csv", description = "a folder of documents, or a table")
     Path from = Path.of("");
 
     @Option(names = "--kind", paramLabel = "KIND", description = "the kind of the parts in a table, such as motor")

@@ -174,6 +174,8 @@ class MendingTest {
                 parts,
                 broken.shelf().drafts(),
                 broken.shelf().measurements(),
+                broken.shelf().routes(),
+                broken.shelf().logs(),
                 broken.shelf().reference());
         return findings(Kit.resolve(changed, shelf::part, shelf.reference()));
     }

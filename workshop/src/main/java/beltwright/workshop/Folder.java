@@ -67,7 +67,7 @@ final class Folder {
         }
     }
 
-    /// Writes `parts/ID.yaml`, `kits/ID.yaml` and `measurements/ID.yaml`.
+    /// Writes `parts/ID.yaml`, `kits/ID.yaml`, and so on for every type of document.
     ///
     /// @throws Refusal if the folder is there and not empty, or cannot be written
     static void write(Path folder, Collection<Document> documents) {

@@ -134,7 +134,7 @@ public record Workshop(Store store, Reference reference) {
         return TableFiles.read(file);
     }
 
-    /// Writes the parts, without kits and measurements, as one CSV file for each kind into a new
+    /// Writes the parts, without all other documents, as one CSV file for each kind into a new
     /// or an empty folder.
     ///
     /// @return the files
@@ -157,7 +157,7 @@ public record Workshop(Store store, Reference reference) {
     public List<Document> keep(List<Edit> edits) {
         return store.change(stored -> {
             var typed = stored.values().stream()
-                    .filter(d -> !(d instanceof Document.OfMeasurement))
+                    .filter(d -> d instanceof Document.OfPart || d instanceof Document.OfKit)
                     .toList();
             for (var document : stored.values()) {
                 if (document instanceof Document.OfMeasurement(var measurement)) {

@@ -12,7 +12,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SequencedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /// What documents must agree on before they are kept together: ids, parts that exist and are of the right kind, fields
 /// that were measured, materials that the reference file knows.
@@ -21,6 +24,7 @@ public final class Agreement {
     private final Map<String, Document> stored;
     private final Reference reference;
     private final Map<String, Part> parts = new TreeMap<>();
+    private final Map<String, KitDraft> kits = new TreeMap<>();
     private final List<Mistake> mistakes = new ArrayList<>();
 
     private Agreement(Reading reading, Map<String, Document> stored, Reference reference) {
@@ -34,6 +38,9 @@ public final class Agreement {
     private void know(Document document) {
         if (document instanceof Document.OfPart(var part)) {
             parts.put(part.id(), part);
+        }
+        if (document instanceof Document.OfKit(var kit)) {
+            kits.put(kit.id(), kit);
         }
     }
 
@@ -57,7 +64,7 @@ public final class Agreement {
                 mistakes.add(typed.mistake(
                         "",
                         "the id is used twice, first in " + other.file() + ":" + other.line(),
-                        "each id once, over parts, kits and measurements",
+                        "each id once, over documents of every type",
                         "rename one of the two, or take it out"));
             }
             var before = stored.get(typed.document().id());
@@ -78,28 +85,38 @@ public final class Agreement {
     }
 
     private void use(Reading.Use use) {
-        var part = parts.get(use.part());
-        if (part == null && !reading.unsound().contains(use.part())) {
-            var fit = parts.values().stream()
-                    .filter(use.type()::isInstance)
-                    .map(Part::id)
+        var thing = parts.containsKey(use.id()) ? parts.get(use.id()) : kits.get(use.id());
+        if (thing == null && !reading.unsound().contains(use.id())) {
+            var fit = Stream.concat(parts.entrySet().stream(), kits.entrySet().stream())
+                    .filter(entry -> use.takes(entry.getValue()))
+                    .map(Map.Entry::getKey)
                     .toList();
+            var what = use.types().stream()
+                    .map(type -> type == KitDraft.class ? "kit" : "part")
+                    .distinct()
+                    .collect(Collectors.joining(" or "));
             mistakes.add(new Mistake(
                     use.file(),
                     use.line(),
                     use.field(),
-                    "no part has the id '" + use.part() + "'",
-                    fit.isEmpty() ? "the id of a part" : String.join(", ", fit),
-                    Scope.Nearest.mend(use.part(), fit)));
-        } else if (part != null && !use.type().isInstance(part)) {
+                    "no " + what + " has the id '" + use.id() + "'",
+                    fit.isEmpty() ? "the id of a " + what : String.join(", ", fit),
+                    Scope.Nearest.mend(use.id(), fit)));
+        } else if (thing != null && !use.takes(thing)) {
+            boolean kit = use.types().contains(KitDraft.class);
             mistakes.add(new Mistake(
                     use.file(),
                     use.line(),
                     use.field(),
-                    "'" + part.id() + "' is a " + part.kind(),
-                    "a " + Kinds.of(use.type()).words(),
-                    "put a part of that kind into this seat"));
+                    "'" + use.id() + "' is a " + (thing instanceof Part part ? part.kind() : "kit"),
+                    kit ? "the id of a kit" : "a " + kind(use.types().getFirst()),
+                    kit ? "name the kit" : "put a part of that kind into this seat"));
         }
+    }
+
+    @SuppressWarnings("unchecked") // a seat takes nothing but parts
+    private static String kind(Class<?> type) {
+        return Kinds.of((Class<? extends Part>) type).words();
     }
 
     private void inside(Reading.Typed typed) {
@@ -112,9 +129,16 @@ public final class Agreement {
             }
             case Document.OfMeasurement(var measurement) -> {
                 var part = parts.get(measurement.of());
+                var kit = kits.get(measurement.of());
                 if (part != null) {
-                    measured(typed, measurement, part);
+                    var what = "a dimension of '" + part.id() + "', a " + part.kind();
+                    measured(typed, measurement, PartForm.dimensions(part.getClass()), what);
+                } else if (kit != null) {
+                    measured(typed, measurement, KitForm.dimensions(), "a number of the task of '" + kit.id() + "'");
                 }
+            }
+            case Document.OfRoute _, Document.OfLog _ -> {
+                // a route rests on nothing, and that the kit of a log is there has been asked as for a seat
             }
         }
     }
@@ -134,17 +158,14 @@ public final class Agreement {
         }
     }
 
-    private void measured(Reading.Typed typed, Measurement measurement, Part part) {
-        var fields = PartForm.dimensions(part.getClass());
+    private void measured(
+            Reading.Typed typed, Measurement measurement, SequencedMap<String, FieldForm> fields, String what) {
         measurement.values().forEach((path, value) -> {
             var field = fields.get(path);
             if (field == null) {
                 var names = List.copyOf(fields.keySet());
                 mistakes.add(typed.mistake(
-                        "values." + path,
-                        "is not a dimension of '" + part.id() + "', a " + part.kind(),
-                        String.join(", ", names),
-                        Scope.Nearest.mend(path, names)));
+                        "values." + path, "is not " + what, String.join(", ", names), Scope.Nearest.mend(path, names)));
             } else if (value.known() && !field.canBe(value.nominal())) {
                 mistakes.add(typed.mistake(
                         "values." + path,

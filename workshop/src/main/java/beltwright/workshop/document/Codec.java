@@ -16,7 +16,8 @@ import java.util.Set;
 /// once, line feeds only. Reading it back gives an equal document, and writing that gives the same bytes.
 public final class Codec {
     public static final int SCHEMA = 1;
-    public static final int LARGEST_BYTES = 2 * 1024 * 1024;
+    private static final int LARGEST_MB = 8; // a log of 100,000 rows and six columns
+    public static final int LARGEST_BYTES = LARGEST_MB * 1024 * 1024;
 
     private Codec() {}
 
@@ -26,7 +27,11 @@ public final class Codec {
     public static Reading read(String file, byte[] bytes) {
         var scope = Scope.file(file);
         if (bytes.length > LARGEST_BYTES) {
-            return refused(scope, "is larger than " + LARGEST_BYTES + " bytes", "files up to 2 MB", "split the file");
+            return refused(
+                    scope,
+                    "is larger than " + LARGEST_BYTES + " bytes",
+                    "files up to " + LARGEST_MB + " MB",
+                    "split the file");
         }
         try {
             var text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
@@ -40,7 +45,11 @@ public final class Codec {
     public static Reading read(String file, String text) {
         var scope = Scope.file(file);
         if (text.length() > LARGEST_BYTES) {
-            return refused(scope, "is larger than " + LARGEST_BYTES + " characters", "up to 2 MB", "split the file");
+            return refused(
+                    scope,
+                    "is larger than " + LARGEST_BYTES + " characters",
+                    "up to " + LARGEST_MB + " MB",
+                    "split the file");
         }
         var documents = new ArrayList<Reading.Typed>();
         var unsound = new HashSet<String>();
@@ -79,13 +88,24 @@ public final class Codec {
                         || Character.getType(c) == Character.SURROGATE);
     }
 
+    /// @throws Refusal if the text would be larger than can be read back
     public static String write(Document document) {
-        return YamlWriter.write(new Node.Fields(
+        var text = YamlWriter.write(new Node.Fields(
                 switch (document) {
                     case Document.OfPart(var part) -> PartForm.write(part);
                     case Document.OfKit(var kit) -> KitForm.write(kit);
                     case Document.OfMeasurement(var measurement) -> MeasurementForm.write(measurement);
+                    case Document.OfRoute(var route) -> RouteForm.write(route);
+                    case Document.OfLog(var log) -> LogForm.write(log);
                 },
                 0));
+        if (text.length() > LARGEST_BYTES) {
+            throw new Refusal(
+                    document.id(),
+                    "is " + text.length() + " characters of text",
+                    "up to " + LARGEST_MB + " MB",
+                    "take out rows or columns that nobody needs");
+        }
+        return text;
     }
 }

@@ -2,6 +2,8 @@ package beltwright.workshop.document;
 
 import beltwright.kit.KitDraft;
 import beltwright.part.Part;
+import beltwright.ride.Log;
+import beltwright.ride.Route;
 
 /// One thing that a workshop keeps. Ids are unique over all types, so that `mount-hill.plateThicknessMm` needs no more.
 public sealed interface Document {
@@ -13,7 +15,9 @@ public sealed interface Document {
     enum Type {
         PART("part", "parts"),
         KIT("kit", "kits"),
-        MEASUREMENT("measurement", "measurements");
+        MEASUREMENT("measurement", "measurements"),
+        ROUTE("route", "routes"),
+        LOG("log", "logs");
 
         private final String words;
         private final String folder;
@@ -60,7 +64,7 @@ public sealed interface Document {
         }
     }
 
-    /// A measurement of one part.
+    /// A measurement of one part or one kit.
     record OfMeasurement(Measurement measurement) implements Document {
         @Override
         public String id() {
@@ -70,6 +74,32 @@ public sealed interface Document {
         @Override
         public Type type() {
             return Type.MEASUREMENT;
+        }
+    }
+
+    /// A way to ride.
+    record OfRoute(Route route) implements Document {
+        @Override
+        public String id() {
+            return route.id();
+        }
+
+        @Override
+        public Type type() {
+            return Type.ROUTE;
+        }
+    }
+
+    /// A measured ride of one kit.
+    record OfLog(Log log) implements Document {
+        @Override
+        public String id() {
+            return log.id();
+        }
+
+        @Override
+        public Type type() {
+            return Type.LOG;
         }
     }
 }

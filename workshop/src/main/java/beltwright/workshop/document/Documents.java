@@ -4,6 +4,7 @@ import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
@@ -41,6 +42,8 @@ final class Documents {
             case PART -> map(PartForm.read(at, typed), Document.OfPart::new);
             case KIT -> map(KitForm.read(at, typed), Document.OfKit::new);
             case MEASUREMENT -> map(MeasurementForm.read(at, typed), Document.OfMeasurement::new);
+            case ROUTE -> map(RouteForm.read(at, typed), Document.OfRoute::new);
+            case LOG -> map(LogForm.read(at, typed), Document.OfLog::new);
         };
         return document == null || file.mistakes().size() > before
                 ? null
@@ -52,24 +55,31 @@ final class Documents {
     }
 
     private static Document.@Nullable Type type(Scope at, Node.Fields typed) {
-        var named = Stream.of(Document.Type.values())
-                .filter(t -> typed.fields().containsKey(t.toString()))
-                .toList();
+        var named = named(typed);
         if (named.size() == 1) {
             return named.getFirst();
         }
         at.mistake(
                 typed.line(),
-                named.isEmpty() ? "names no part, kit or measurement" : "names more than one of " + named,
-                "exactly one of the fields part, kit, measurement, with an id",
+                named.isEmpty() ? "names no part, kit, measurement, route or log" : "names more than one of " + named,
+                "exactly one of the fields part, kit, measurement, route, log, with an id",
                 "start with for example 'schema: 1' and 'part: motor-50'");
         return null;
+    }
+
+    /// A log also names the kit that was ridden.
+    private static List<Document.Type> named(Node.Fields typed) {
+        var names = typed.fields().keySet();
+        return Stream.of(Document.Type.values())
+                .filter(type -> names.contains(type.toString()))
+                .filter(type -> type != Document.Type.KIT || !names.contains(Document.Type.LOG.toString()))
+                .toList();
     }
 
     /// {@return the id that a document gives itself, sound or not}
     static Optional<String> idOf(Node node) {
         return node instanceof Node.Fields typed
-                ? Stream.of(Document.Type.values())
+                ? named(typed).stream()
                         .map(t -> typed.fields().get(t.toString()))
                         .filter(Node.Text.class::isInstance)
                         .map(n -> ((Node.Text) n).text())

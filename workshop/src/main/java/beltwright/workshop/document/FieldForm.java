@@ -101,7 +101,7 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
         if (dimension()) {
             return dimension(at, node, usual);
         }
-        if (optionalText() && node instanceof Node.Text(String note, int line) && note.isBlank()) {
+        if (optionalText() && node instanceof Node.Text note && note.text().isBlank()) {
             return "";
         }
         var text = at.text(node, allowed());

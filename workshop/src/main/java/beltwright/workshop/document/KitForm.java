@@ -36,6 +36,9 @@ final class KitForm {
             new FieldForm("invented", boolean.class, "whether the kit is a made-up example", 0, 0);
     private static final FieldForm COUNT = new FieldForm("count", int.class, "number of pieces", 1, 999);
 
+    /// Before the path of a number of the task.
+    static final String TASK = "task.";
+
     private KitForm() {}
 
     static @Nullable KitDraft read(Scope at, Node.Fields typed) {
@@ -55,12 +58,23 @@ final class KitForm {
                 at.document(), (String) name, (Boolean) invented, (String) note, seats, joints, placements, task);
     }
 
-    private static @Nullable Object head(Scope at, Node.Fields typed, FieldForm form, @Nullable Object absent) {
+    static @Nullable Object head(Scope at, Node.Fields typed, FieldForm form, @Nullable Object absent) {
         if (absent != null && !typed.fields().containsKey(form.name())) {
             return absent;
         }
         var node = at.required(typed, form.name(), form.allowed());
         return node == null ? null : form.read(at.in(form.name()), node, Documents.NO_SOURCE);
+    }
+
+    /// {@return what can be measured on a kit as a whole, by path: the numbers of its task}
+    static SequencedMap<String, FieldForm> dimensions() {
+        var dimensions = new LinkedHashMap<String, FieldForm>();
+        RecordForm.of(Task.class).paths().forEach((path, field) -> {
+            if (field.dimension()) {
+                dimensions.put(TASK + path, field);
+            }
+        });
+        return dimensions;
     }
 
     private static SortedMap<SeatName, Filling> seats(Scope at, Node.Fields typed) {

@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.kit.KitDraft;
 import beltwright.part.Part;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.DimensionText;
@@ -12,7 +13,7 @@ import java.util.SequencedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/// A measurement as a document: of which part, by whom, with what, when, and the values.
+/// A measurement as a document: of which part or kit, by whom, with what, when, and the values.
 final class MeasurementForm {
     private static final List<String> HEAD = List.of("schema", "measurement", "of", "by", "with", "when", "values");
 
@@ -20,10 +21,10 @@ final class MeasurementForm {
 
     static @Nullable Measurement read(Scope at, Node.Fields typed) {
         at.refuseOthers(typed, HEAD);
-        var ofNode = at.required(typed, "of", "the id of the part that was measured");
+        var ofNode = at.required(typed, "of", "the id of the part or the kit that was measured");
         var of = ofNode == null ? null : Documents.id(at.in("of"), ofNode);
         if (ofNode != null && of != null) {
-            at.in("of").uses(ofNode.line(), of, Part.class);
+            at.in("of").uses(ofNode.line(), of, Part.class, KitDraft.class);
         }
         var by = text(at, typed, "by", "who measured");
         var with = text(at, typed, "with", "what it was measured with, for example 'caliper, 0.02 mm'");
@@ -32,7 +33,9 @@ final class MeasurementForm {
                 ? null
                 : day(at.in("when"), whenText, typed.fields().get("when"));
         var values = at.required(typed, "values", "what was read, '{diameterMm: 99.4 ±0.1}'");
-        var fields = values == null ? null : at.in("values").fields(values, "fields of the part with their values");
+        var fields = values == null
+                ? null
+                : at.in("values").fields(values, "fields of the part or the kit with their values");
         if (of == null || by == null || with == null || when == null || fields == null) {
             return null;
         }
@@ -53,12 +56,12 @@ final class MeasurementForm {
         return new Measurement(at.document(), of, by, with, when, read);
     }
 
-    private static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {
+    static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {
         var node = at.required(typed, name, meaning);
         return node == null ? null : at.in(name).text(node, meaning);
     }
 
-    private static @Nullable LocalDate day(Scope at, String text, @Nullable Node node) {
+    static @Nullable LocalDate day(Scope at, String text, @Nullable Node node) {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {

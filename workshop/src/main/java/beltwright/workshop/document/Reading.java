@@ -1,6 +1,5 @@
 package beltwright.workshop.document;
 
-import beltwright.part.Part;
 import beltwright.quantity.Refusal;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,7 @@ import java.util.stream.Stream;
 /// What was read from files: the documents that are sound in themselves, and every mistake, in reading order.
 ///
 /// @param unsound ids of documents that had mistakes of their own; what names them is not told that they are missing
-/// @param uses every place that names a part, in sound and unsound documents alike
+/// @param uses every place that names a part or a kit, in sound and unsound documents alike
 public record Reading(List<Typed> documents, Set<String> unsound, List<Use> uses, List<Mistake> mistakes) {
     public Reading {
         documents = List.copyOf(documents);
@@ -36,8 +35,18 @@ public record Reading(List<Typed> documents, Set<String> unsound, List<Use> uses
         }
     }
 
-    /// A place that names a part, and the kind of part that it takes.
-    public record Use(String file, int line, String field, String part, Class<? extends Part> type) {}
+    /// A place that names a part or a kit.
+    ///
+    /// @param types what it takes: `KitDraft`, `Part`, or one kind of part
+    public record Use(String file, int line, String field, String id, List<Class<?>> types) {
+        public Use {
+            types = List.copyOf(types);
+        }
+
+        boolean takes(Object thing) {
+            return types.stream().anyMatch(type -> type.isInstance(thing));
+        }
+    }
 
     /// {@return what was read from several files as one}
     public static Reading together(List<Reading> readings) {

@@ -1,6 +1,5 @@
 package beltwright.workshop.document;
 
-import beltwright.part.Part;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,9 +57,9 @@ final class Scope {
         return found.uses();
     }
 
-    /// Notes that this place names a part.
-    void uses(int line, String part, Class<? extends Part> type) {
-        found.uses().add(new Reading.Use(file, line, field(), part, type));
+    /// Notes that this place names a part or a kit, of one of these types.
+    void uses(int line, String id, Class<?>... types) {
+        found.uses().add(new Reading.Use(file, line, field(), id, List.of(types)));
     }
 
     Map<String, Integer> lines() {
@@ -103,11 +102,11 @@ final class Scope {
     /// {@return the text here, or null with a mistake where there is a list, nested fields, or nothing}
     @Nullable
     String text(Node node, String allowed) {
-        if (node instanceof Node.Text(String text, int line)) {
-            if (!text.isBlank()) {
-                return text;
+        if (node instanceof Node.Text typed) {
+            if (!typed.text().isBlank()) {
+                return typed.text();
             }
-            mistake(line, "is empty", allowed, "type a value, or take the field out");
+            mistake(typed.line(), "is empty", allowed, "type a value, or take the field out");
             return null;
         }
         mistake(node.line(), "holds nested values where one value is wanted", allowed, "type one value");

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -107,7 +108,11 @@ final class YamlReader {
     private Node node(NodeEvent event, int line, int depth) {
         refuseUnwanted(event, line, depth);
         return switch (event) {
-            case ScalarEvent scalar -> new Node.Text(printable(scalar.getValue(), line), line);
+            case ScalarEvent scalar ->
+                new Node.Text(
+                        printable(scalar.getValue(), line),
+                        line,
+                        scalar.getScalarStyle() == ScalarStyle.LITERAL ? line(scalar.getStartMark()) + 1 : 0);
             case SequenceStartEvent start -> items(line, depth);
             case MappingStartEvent start -> fields(line, depth);
             default -> throw new IllegalStateException("no such node: " + event);

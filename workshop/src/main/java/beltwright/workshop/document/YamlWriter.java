@@ -3,7 +3,8 @@ package beltwright.workshop.document;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/// Writes a tree as canonical YAML: two levels of block, deeper ones in braces, text plain where it can be.
+/// Writes a tree as canonical YAML: two levels of block, deeper ones in braces, text plain where it can be,
+/// rows of numbers under `|`.
 final class YamlWriter {
     private static final int BLOCK_LEVELS = 2;
     private static final String PLAIN_START = "[-+.−]?[\\p{L}\\p{N}]";
@@ -31,6 +32,12 @@ final class YamlWriter {
                     && !nested.fields().isEmpty()) {
                 out.append('\n');
                 block(nested, level + 1, out);
+            } else if (value instanceof Node.Text lines && lines.blockLine() > 0) {
+                out.append(" |\n");
+                lines.text()
+                        .lines()
+                        .forEach(line ->
+                                out.repeat(' ', 2 * level + 2).append(line).append('\n'));
             } else {
                 out.append(' ').append(inline(value, PLAIN_IN_BLOCK)).append('\n');
             }

@@ -156,6 +156,14 @@ class CodecTest {
         }
     }
 
+    @Test
+    void routesAndLogsComeBackEqual() {
+        for (long seed = 0; seed < 400; seed++) {
+            comesBack(new Document.OfRoute(new Invented(seed).route()));
+            comesBack(new Document.OfLog(new Invented(seed).log()));
+        }
+    }
+
     private static void comesBack(Document document) {
         var text = Codec.write(document);
         var reading = Codec.read("made up", text);

@@ -14,6 +14,8 @@ import beltwright.quantity.Dimension;
 import beltwright.quantity.DimensionText;
 import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
+import beltwright.ride.Log;
+import beltwright.ride.Route;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,9 +56,11 @@ public final class Invented {
     }
 
     Document document() {
-        return switch (random.nextInt(4)) {
+        return switch (random.nextInt(6)) {
             case 0 -> new Document.OfKit(kit());
             case 1 -> new Document.OfMeasurement(measurement());
+            case 2 -> new Document.OfRoute(route());
+            case 3 -> new Document.OfLog(log());
             default -> new Document.OfPart(part(Kinds.values()[random.nextInt(Kinds.values().length)]));
         };
     }
@@ -99,6 +103,48 @@ public final class Invented {
             values.put(path, dimension(of + "." + path, 20, 60, Measurement.provenance(with, when)));
         }
         return new Measurement(id(), of, text(), with, when, values);
+    }
+
+    public Route route() {
+        var points = new ArrayList<Route.Point>();
+        double distance = 0;
+        for (int i = 2 + random.nextInt(20); i > 0; i--) {
+            double speed = random.nextInt(3) == 0 ? Double.NaN : random.nextInt(3) * 12.5;
+            double wait = speed == 0 && random.nextBoolean() ? random.nextInt(60) : 0;
+            points.add(new Route.Point(distance, number(Route.LOWEST_M, Route.HIGHEST_M), speed, wait));
+            distance += Math.max(Math.scalb(1.0, -20), number(0, Route.LONGEST_M / 20));
+        }
+        var source = new Provenance(one(Source.values()), note()).words();
+        return new Route(id(), text(), random.nextBoolean(), note(), source, points);
+    }
+
+    public Log log() {
+        int rows = 3 + random.nextInt(20);
+        var readings = new TreeMap<Log.Reading, List<Double>>();
+        for (var reading : Log.Reading.values()) {
+            if (reading == Log.Reading.TIME || random.nextBoolean()) {
+                var values = new ArrayList<Double>();
+                for (int i = 0; i < rows; i++) {
+                    double even = reading.least() + (reading.most() - reading.least()) * i / rows;
+                    values.add(reading == Log.Reading.TIME ? even : number(reading.least(), reading.most()));
+                }
+                readings.put(reading, values);
+            }
+        }
+        var when = LocalDate.of(2026, 1, 1).plusDays(random.nextInt(300));
+        return new Log(id(), id(), text(), text(), when, one(Log.Belts.values()), readings);
+    }
+
+    /// A number of any length, at times tiny, and at times the minus nought that arithmetic can give.
+    private double number(double least, double most) {
+        double any = least + random.nextDouble() * (most - least);
+        return switch (random.nextInt(5)) {
+            case 0 -> Math.rint(any);
+            case 1 -> Math.rint(any * 1000) / 1000;
+            case 2 -> least > 0 ? least : -0.0;
+            case 3 -> least > 0 ? most : any * 1e-30;
+            default -> any;
+        };
     }
 
     private Object made(Class<?> type, String of, Map<String, ?> given) {
