@@ -212,10 +212,8 @@ public final class Steady {
     ///
     ///     x = ∫ v·m_e/(F_brake + F_load) dv        t = ∫ m_e/(F_brake + F_load) dv
     ///
-    /// Middle values over 2000 equal parts of speed: brakes set in and let go in jumps, which finer rules do not
-    like.
+    /// Middle values over 2000 equal parts of speed: brakes set in and let go in jumps.
     public Stop stop(double speedMps, double charge) {
-        var road = board.road();
         double way = 0;
         double time = 0;
         double step = speedMps / STOP_PARTS;

@@ -60,7 +60,9 @@ public final class RideJson {
         var left = json.putArray("left");
         sheet.left().forEach(row -> left.add(of(row)));
         json.set("limits", limits(sheet.limits()));
-        words(json.putArray("benchTests"), sheet.limits().isEmpty() ? List.of() : LimitSheet.benchTests(sheet.limits()));
+        words(
+                json.putArray("benchTests"),
+                sheet.limits().isEmpty() ? List.of() : LimitSheet.benchTests(sheet.limits()));
         return json;
     }
 
@@ -215,9 +217,10 @@ public final class RideJson {
             for (var channel : Channel.values()) {
                 double v = ride.of(channel)[i];
                 text.append(channel == Channel.TIME ? "" : ",")
-                        .append(channel == Channel.GOVERNS
-                                ? '"' + governs(v) + '"'
-                                : Numbers.fixed(v, channel.decimals()).replace('−', '-'));
+                        .append(
+                                channel == Channel.GOVERNS
+                                        ? '"' + governs(v) + '"'
+                                        : Numbers.fixed(v, channel.decimals()).replace('−', '-'));
             }
             text.append('\n');
         }
