@@ -47,12 +47,14 @@ public record Board(
     /// @param statedPerDirect amperes that the controller states for each ampere of direct current (1)
     /// @param disconnectsAboveA current at which the protection board opens (A), NaN where nobody knows
     /// @param mayDisconnect whether the board may open when braking charges the pack too hard
+    /// @param motorsKg what the turning motors add to the mass (kg); without belts they do not
     public record Belting(
             double pulleyDiameterM,
             double startN,
             double statedPerDirect,
             double disconnectsAboveA,
-            boolean mayDisconnect) {}
+            boolean mayDisconnect,
+            double motorsKg) {}
 
     public Board {
         needs = List.copyOf(needs);
@@ -170,7 +172,13 @@ public record Board(
                     SpanTension.startN(2 * Math.max(driving, braking) / pulley),
                     kit.controller().currentIs() == Controller.CurrentIs.DIRECT ? 1 : 2 / Math.sqrt(3),
                     pick.of(pack.disconnectsAboveA()),
-                    pack.protection() == BatteryPack.Protection.DISCONNECTS);
+                    pack.protection() == BatteryPack.Protection.DISCONNECTS,
+                    motorsKg(train));
+        }
+
+        private double motorsKg(Powertrain train) {
+            double gear = train.ratio() / train.wheelRadiusM();
+            return train.motors() * n(rules.rotorInertia(motor)) * gear * gear;
         }
 
         private Powertrain train() {
@@ -259,8 +267,7 @@ public record Board(
             var task = kit.task();
             double r = train.wheelRadiusM();
             double wheels = 4 * n(rules.wheelInertia(wheel())) / (r * r);
-            double gear = train.ratio() / r;
-            double motors = train.motors() * n(rules.rotorInertia(motor)) * gear * gear;
+            double motors = motorsKg(train);
             return new Road(
                     n(task.allUpMassKg()),
                     wheels + motors,
