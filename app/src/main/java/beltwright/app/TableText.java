@@ -55,7 +55,9 @@ final class TableText {
             int column = i;
             numbers[i] = rows.stream().map(r -> r.get(column)).allMatch(TableText::isNumber);
         }
-        var headed = heads.stream().allMatch(String::isEmpty) ? rows.stream() : Stream.concat(Stream.of(heads), rows.stream());
+        var headed = heads.stream().allMatch(String::isEmpty)
+                ? rows.stream()
+                : Stream.concat(Stream.of(heads), rows.stream());
         headed.forEach(row -> {
             var line = new StringBuilder();
             for (int i = 0; i < last; i++) {
