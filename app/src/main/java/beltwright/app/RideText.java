@@ -55,6 +55,10 @@ final class RideText {
         if (!route.note().isEmpty()) {
             lines.addAll(hanging("  ", route.note(), columns));
         }
+        if (route.points().stream().noneMatch(p -> Double.isNaN(p.speedKmh()))) {
+            lines.addAll(
+                    hanging("  ", "it names its own speed at every point: the cruise speed plays no part", columns));
+        }
         for (var one : all) {
             lines.addAll(hanging("", PowerText.named(one.kit()) + ": " + ending(one.ride()), columns));
         }

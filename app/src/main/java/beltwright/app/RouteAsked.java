@@ -3,9 +3,7 @@ package beltwright.app;
 import beltwright.quantity.Refusal;
 import beltwright.ride.Route;
 import beltwright.workshop.Shelf;
-import beltwright.workshop.document.Codec;
-import beltwright.workshop.document.Document;
-import java.io.IOException;
+import beltwright.workshop.route.RouteFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -19,7 +17,7 @@ final class RouteAsked {
         }
         Path file = desk.at(Path.of(typed));
         if (Files.isRegularFile(file)) {
-            return read(typed, file);
+            return RouteFiles.read(file);
         }
         var ids = String.join(", ", shelf.routes().keySet());
         throw new Refusal(
@@ -27,21 +25,5 @@ final class RouteAsked {
                 "'" + typed + "' is neither a route of this workshop nor a file",
                 ids.isEmpty() ? "a file: this workshop has no route yet" : "a file, or one of " + ids,
                 "name one of these");
-    }
-
-    private static Route read(String name, Path file) {
-        try {
-            var documents = Codec.read(name, Files.readAllBytes(file)).orRefuse();
-            if (documents.size() == 1 && documents.getFirst() instanceof Document.OfRoute(var route)) {
-                return route;
-            }
-            throw new Refusal(name, "holds no route alone", "a file with one route", "name another file");
-        } catch (IOException e) {
-            throw new Refusal(
-                    name,
-                    "cannot be read: " + Said.oneLine(e.toString()),
-                    "a file you may read",
-                    "look at its name and rights");
-        }
     }
 }
