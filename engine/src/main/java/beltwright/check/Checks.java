@@ -23,6 +23,7 @@ public final class Checks {
                     CoverClearances.all(),
                     DeckChecks.all(),
                     ElectricalChecks.all(),
+                    RideChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

@@ -17,7 +17,7 @@ public record Event(double timeS, double distanceM, Kind kind, Governs governs) 
         ROLLS_BACK("cannot start here: rolls back"),
         STALLS("comes to a halt on the slope"),
         EMPTY("pack is empty"),
-        DISCONNECTED("protection board disconnects"),
+        DISCONNECTED("protection board disconnects: no drive and no brake"),
         TOO_LONG("given up: longer than the time allowed"),
         ARRIVED("arrives");
 

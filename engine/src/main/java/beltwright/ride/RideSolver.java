@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -129,7 +128,7 @@ public final class RideSolver {
 
     /// As above, and can be given up.
     ///
-    /// @throws CancellationException once `cancelled` says so
+    /// @throws GivenUp once `cancelled` says so
     public static Ride ride(String kit, Board board, Route route, Options options, BooleanSupplier cancelled) {
         return new RideSolver(kit, board, route, options, cancelled).run();
     }
@@ -216,6 +215,7 @@ public final class RideSolver {
         integrator.addEventDetector(new End(s -> goal - s[X]));
         integrator.addEventDetector(new End(s -> s[V] - ROLLING_BACK_MPS));
         integrator.addEventDetector(new End(s -> s[Q]));
+        integrator.addEventDetector(new End(this::boardHolds));
         governs = governsAt(y);
         if (governs != Governs.WISH) {
             happened(t, y, Event.Kind.MET, governs);
@@ -238,6 +238,17 @@ public final class RideSolver {
                 LONGEST_RIDE_S);
     }
 
+    /// {@return how far the pack's current is from opening the protection board (A)}
+    private double boardHolds(double[] y) {
+        governsAt(y);
+        var belting = board.belting();
+        double out = Double.isNaN(belting.disconnectsAboveA()) ? 1 : belting.disconnectsAboveA() - now.packA;
+        // Only over-run charges harder than the pack allows; one ampere beyond keeps a brake at its limit apart from
+        // it.
+        double in = belting.mayDisconnect() ? now.packA + board.train().pack().chargeA() + 1 : 1;
+        return Math.min(out, in);
+    }
+
     private Governs governsAt(double[] y) {
         operating(y, profile.sine(y[X]));
         return now.governs;
@@ -250,6 +261,8 @@ public final class RideSolver {
         }
         if (t >= LONGEST_RIDE_S) {
             happened(t, y, Event.Kind.TOO_LONG, governs);
+        } else if (boardHolds(y) <= 1e-6) {
+            happened(t, y, Event.Kind.DISCONNECTED, governs);
         } else if (y[Q] <= 1e-9) {
             happened(t, y, Event.Kind.EMPTY, governs);
         } else if (y[V] <= ROLLING_BACK_MPS / 2) {
@@ -383,7 +396,7 @@ public final class RideSolver {
         @Override
         public void handleStep(ODEStateInterpolator step) {
             if (cancelled.getAsBoolean()) {
-                throw new CancellationException();
+                throw new GivenUp();
             }
             double from = step.getPreviousState().getTime();
             double to = step.getCurrentState().getTime();

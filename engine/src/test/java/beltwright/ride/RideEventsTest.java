@@ -1,0 +1,181 @@
+package beltwright.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import beltwright.power.Governs;
+import beltwright.power.PackModel;
+import beltwright.power.Powertrain;
+import beltwright.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/// What a ride says when something happens on the way.
+class RideEventsTest {
+    private static Route route(double... pairs) {
+        var points = new ArrayList<Route.Point>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            points.add(new Route.Point(pairs[i], pairs[i + 1], Double.NaN, 0));
+        }
+        return new Route("invented", "invented", true, "", "estimate", points);
+    }
+
+    private static Ride ride(Board board, Route route) {
+        return RideSolver.ride("kit", board, route, RideSolver.Options.USUAL);
+    }
+
+    private static Board with(Board b, double charge, Board.Belting belting) {
+        return new Board(
+                b.train(),
+                b.road(),
+                b.airC(),
+                b.cruiseMps(),
+                charge,
+                b.reactionS(),
+                belting,
+                b.chargingAllowed(),
+                b.needs(),
+                b.estimates(),
+                b.notes());
+    }
+
+    private static List<Event.Kind> kinds(Ride ride) {
+        return ride.events().stream().map(Event::kind).toList();
+    }
+
+    private static boolean met(Ride ride, Governs what) {
+        return ride.events().stream().anyMatch(e -> e.kind() == Event.Kind.MET && e.governs() == what);
+    }
+
+    @Test
+    void aHillTooSteepRollsBackAtOnce() {
+        var ride = ride(Boards.usual(), route(0, 0, 300, 120));
+        assertThat(ride.events().getLast().kind()).isEqualTo(Event.Kind.ROLLS_BACK);
+        assertThat(ride.arrived()).isFalse();
+        assertThat(ride.distanceM()).isLessThan(1);
+    }
+
+    @Test
+    void aLongHillCutsBackByHeatAndStalls() {
+        var ride = ride(Boards.of(105, 0.015, 0.45), route(0, 0, 100, 0, 3000, 540));
+        assertThat(met(ride, Governs.HEAT)).isTrue();
+        assertThat(ride.events().getLast().kind()).isEqualTo(Event.Kind.STALLS);
+        assertThat(ride.hottestC()).isBetween(95.0, 115.0);
+    }
+
+    @Test
+    void aFullPackBrakesLittle() {
+        var full = with(Boards.usual(), 1, Boards.usual().belting());
+        var steep = route(0, 200, 100, 200, 1500, 60);
+        var ride = ride(full, steep);
+        assertThat(met(ride, Governs.PACK_FULL)).isTrue();
+        double fastest = max(ride.of(Channel.SPEED));
+        double wish = 3.6 * full.cruiseMps();
+        assertThat(fastest).isGreaterThan(wish + 5);
+        assertThat(max(ride(Boards.usual(), steep).of(Channel.SPEED))).isLessThan(fastest);
+    }
+
+    @Test
+    void anEmptyPackEndsTheRide() {
+        var nearly = with(Boards.usual(), 0.02, Boards.usual().belting());
+        var ride = ride(nearly, route(0, 0, 20_000, 0));
+        assertThat(ride.events().getLast().kind()).isIn(Event.Kind.EMPTY, Event.Kind.STALLS);
+        assertThat(met(ride, Governs.LOW_VOLTAGE)).isTrue();
+    }
+
+    @Test
+    void aBoardThatOpensEndsTheRide() {
+        var b = Boards.usual().belting();
+        var weak = new Board.Belting(b.pulleyDiameterM(), b.startN(), b.statedPerDirect(), 12, false, b.motorsKg());
+        var ride = ride(with(Boards.usual(), 0.8, weak), route(0, 0, 200, 0, 600, 40));
+        assertThat(ride.events().getLast().kind()).isEqualTo(Event.Kind.DISCONNECTED);
+        assertThat(max(ride.of(Channel.BATTERY_CURRENT))).isLessThanOrEqualTo(12.001);
+    }
+
+    @Test
+    void overRunChargesWhetherOneWishesOrNot() {
+        var usual = Boards.usual();
+        var t = usual.train();
+        // A nearly empty pack and a hill so steep that the brake cannot hold: back-EMF passes the pack.
+        var p = t.pack();
+        var pack =
+                new PackModel(p.cells(), p.curve(), p.ohm(), p.capacityAs(), p.dischargeA(), 0, p.fullV(), p.emptyV());
+        var noBrake = with(usual, 0.12, usual.belting())
+                .with(new Powertrain(
+                        t.motors(), t.ratio(), t.wheelRadiusM(), t.beltShare(), t.motor(), t.heat(), pack, t.limits()));
+        var steep = route(0, 600, 50, 600, 3000, 0);
+        var ride = ride(noBrake, steep);
+        assertThat(met(ride, Governs.OVER_RUN)).isTrue();
+        var b = usual.belting();
+        var opens = new Board.Belting(b.pulleyDiameterM(), b.startN(), b.statedPerDirect(), 120, true, b.motorsKg());
+        assertThat(ride(with(noBrake, 0.12, opens), steep).events().getLast().kind())
+                .isEqualTo(Event.Kind.DISCONNECTED);
+    }
+
+    @Test
+    void stopsAndWaitsAndCools() {
+        var points = List.of(
+                new Route.Point(0, 0, Double.NaN, 0),
+                new Route.Point(400, 30, 0, 120),
+                new Route.Point(800, 30, 18, 0),
+                new Route.Point(1000, 30, 0, 0));
+        var ride = ride(Boards.usual(), new Route("r", "r", true, "", "estimate", points));
+        assertThat(kinds(ride)).contains(Event.Kind.STOP, Event.Kind.ON).endsWith(Event.Kind.ARRIVED);
+        var stop = ride.events().stream()
+                .filter(e -> e.kind() == Event.Kind.STOP)
+                .findFirst()
+                .orElseThrow();
+        var on = ride.events().stream()
+                .filter(e -> e.kind() == Event.Kind.ON)
+                .findFirst()
+                .orElseThrow();
+        assertThat(on.timeS() - stop.timeS()).isEqualTo(120);
+        assertThat(at(ride, Channel.WINDING, on.timeS() + 1))
+                .isLessThan(at(ride, Channel.WINDING, stop.timeS() - 1) - 1);
+    }
+
+    private static double at(Ride ride, Channel channel, double timeS) {
+        double[] t = ride.of(Channel.TIME);
+        int i = 0;
+        while (i < t.length - 1 && t[i] < timeS) {
+            i++;
+        }
+        return ride.of(channel)[i];
+    }
+
+    @Test
+    void aRideCanBeGivenUp() {
+        assertThatThrownBy(() -> RideSolver.ride(
+                        "kit", Boards.usual(), route(0, 0, 5000, 0), RideSolver.Options.USUAL, () -> true))
+                .isInstanceOf(GivenUp.class);
+    }
+
+    @Test
+    void aMissingNumberIsNamed() {
+        var b = Boards.usual();
+        var missing = new Board(
+                b.train(),
+                b.road(),
+                b.airC(),
+                b.cruiseMps(),
+                b.charge(),
+                b.reactionS(),
+                b.belting(),
+                true,
+                List.of("pack-12s.capacityAh"),
+                List.of(),
+                List.of());
+        assertThatThrownBy(() -> ride(missing, route(0, 0, 100, 0)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("pack-12s.capacityAh");
+    }
+
+    private static double max(double[] values) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double v : values) {
+            most = Math.max(most, v);
+        }
+        return most;
+    }
+}
