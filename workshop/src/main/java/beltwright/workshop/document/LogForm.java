@@ -7,6 +7,7 @@ import beltwright.ride.Log.Reading;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.SequencedMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -123,7 +124,7 @@ final class LogForm {
                     }
                     last = Double.isNaN(value) ? last : value;
                 }
-                readings.get(column).add(value);
+                Objects.requireNonNull(readings.get(column)).add(value);
             }
         }
         return readings;

@@ -180,9 +180,11 @@ final class RouteTable {
     }
 
     private double wish(int line, List<String> cells) {
-        return blank(Column.SPEED, cells)
-                ? Double.NaN
-                : number(Column.SPEED, line, cells, 0, Route.FASTEST_KMH / 3.6) * 3.6;
+        if (blank(Column.SPEED, cells)) {
+            return Double.NaN;
+        }
+        double kmh = number(Column.SPEED, line, cells, 0, Route.FASTEST_KMH / 3.6) * 3.6;
+        return Math.rint(kmh * 1e6) / 1e6; // what was typed in km/h comes back as it was
     }
 
     /// A speed of 0 is a stop, and asks for nothing behind it.
