@@ -3,12 +3,17 @@ package beltwright.app;
 import beltwright.change.Change;
 import beltwright.dossier.Dossier;
 import beltwright.press.json.DossierJson;
+import beltwright.press.json.RideJson;
+import beltwright.ride.Board;
+import beltwright.ride.Route;
 import beltwright.workshop.Workshop;
 import beltwright.workshop.document.Document;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /// The answers to scripts of the commands that are about more, or less, than one dossier.
@@ -98,6 +103,34 @@ final class AnswerJson {
         var json = kits(dossiers);
         json.put("workshop", workshop);
         files.forEach(json.putArray("files")::add);
+        return json;
+    }
+
+    /// One ride, or two under `rides`, each with what its kit rests on.
+    static ObjectNode rides(List<RideText.Ridden> ridden) {
+        var all = ridden.stream()
+                .map(r -> rests(RideJson.of(r.ride()), r.board()))
+                .toList();
+        return all.size() == 1 ? all.getFirst() : both(all);
+    }
+
+    /// As above, where a number is missing: nothing was ridden.
+    static ObjectNode noRide(Route route, Map<String, Board> boards) {
+        var all = new ArrayList<ObjectNode>();
+        boards.forEach((kit, board) -> all.add(rests(answer().put("kit", kit).put("route", route.id()), board)));
+        return all.size() == 1 ? all.getFirst() : both(all);
+    }
+
+    private static ObjectNode both(List<ObjectNode> rides) {
+        var json = answer();
+        json.putArray("rides").addAll(rides);
+        return json;
+    }
+
+    private static ObjectNode rests(ObjectNode json, Board board) {
+        board.needs().forEach(json.putArray("needs")::add);
+        board.estimates().forEach(json.putArray("estimates")::add);
+        board.notes().forEach(json.putArray("notes")::add);
         return json;
     }
 

@@ -24,7 +24,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading =
-                "%nExit codes of check, draw, guide, change and mend; the other commands end with 0, 2 or 70:%n",
+                "%nExit codes of check, draw, guide, change and mend; of ride, where 1 means that it does not arrive, and of power, "
+                        + "without 1; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",
@@ -39,6 +40,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  ./beltwright kits",
             "  ./beltwright check steep-street",
             "  ./beltwright change steep-street --set mount-hill.plateThicknessMm=10",
+            "  ./beltwright power steep-street --brakes",
+            "  ./beltwright ride steep-street --route mill-hill",
             "",
             "Margins are advice for a competent builder, never a certificate."
         })
@@ -79,6 +82,8 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new MendCommand(desk))
                 .addSubcommand(new PairsCommand(desk))
                 .addSubcommand(new SlotsCommand(desk))
+                .addSubcommand(new PowerCommand(desk))
+                .addSubcommand(new RideCommand(desk))
                 .addSubcommand(new DrawCommand(desk))
                 .addSubcommand(new GuideCommand(desk))
                 .addSubcommand(new ImportCommand(desk))

@@ -22,6 +22,7 @@ class AnswerJsonTest {
             "export documents[]",
             "change before",
             "change after",
+            "ride rides[]",
             "pairs pairs[].decides",
             "slots lines[].marks[].decides");
 
@@ -65,6 +66,24 @@ class AnswerJsonTest {
         collect("DECIDES", "", pairs.at("/pairs/0/decides"), real);
         collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
         collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);
+        for (var kit : new String[] {"steep-street", "market-hill-single"}) {
+            var ride = new String[] {"ride", kit, "--route", "mill-hill"};
+            collect("power", "", typed.run(with(demo, "power", kit)).json(), real);
+            collect(
+                    "power",
+                    "",
+                    typed.run(with(demo, "power", kit, "--no-estimates")).json(),
+                    real);
+            collect("ride", "", typed.run(with(demo, ride)).json(), real);
+            collect(
+                    "ride",
+                    "",
+                    typed.run(with(demo, with(new String[] {"--no-estimates"}, ride)))
+                            .json(),
+                    real);
+        }
+        var both = new String[] {"ride", "steep-street", "--route", "mill-hill", "--with", "market-hill-single"};
+        collect("ride", "", typed.run(with(demo, both)).json(), real);
         collect("serve", "", AnswerJson.serving(""), real);
         assertThat(real).isEqualTo(documented);
     }

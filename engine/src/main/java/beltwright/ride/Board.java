@@ -115,7 +115,7 @@ public record Board(
             if (!d.known()) {
                 needs.add(d.of());
             } else if (d.estimated()) {
-                estimates.add(d.of() + ": " + d.text() + " " + d.unit().symbol() + ", "
+                estimates.add(d.of() + ": " + (d.text() + " " + d.unit().symbol()).strip() + ", "
                         + d.provenance().note());
             }
             return pick.of(d);

@@ -28,9 +28,14 @@ public record Energy(
         double haltJ,
         double throughJ) {
 
+    /// {@return all that the cells' energy went to (J)}
+    public double spentJ() {
+        return packJ + copperJ + ironJ + beltJ + rollingJ + airJ + bearingJ + heightJ + motionJ + haltJ;
+    }
+
     /// {@return what is missing in the balance, as a share of all that passed through the cells}
     public double openShare() {
-        double spent = packJ + copperJ + ironJ + beltJ + rollingJ + airJ + bearingJ + heightJ + motionJ + haltJ;
-        return throughJ == 0 ? Math.abs(cellsJ - spent) : Math.abs(cellsJ - spent) / throughJ;
+        double open = Math.abs(cellsJ - spentJ());
+        return throughJ == 0 ? open : open / throughJ;
     }
 }

@@ -105,9 +105,11 @@ public final class LimitSheet {
                 List.of(
                         new Bound(limits.batteryA(), "what the controller's data sheet allows", "controller"),
                         new Bound(
-                                pack.dischargeA() / n,
-                                "what the pack may give, shared by the motors",
-                                "battery pack")));
+                                pack.dischargeA() / n, "what the pack may give, shared by the motors", "battery pack"),
+                        new Bound(
+                                board.belting().disconnectsAboveA() / n,
+                                "the protection board disconnects above it, shared by the motors",
+                                "drive and brake")));
         least(
                 "charge-current",
                 "Battery current, returned for each motor",
@@ -120,7 +122,13 @@ public final class LimitSheet {
                                 board.chargingAllowed()
                                         ? "what the pack takes, shared by the motors"
                                         : "the cells are too cold to be charged",
-                                "battery pack")));
+                                "battery pack"),
+                        new Bound(
+                                board.belting().mayDisconnect()
+                                        ? board.belting().disconnectsAboveA() / n
+                                        : Double.NaN,
+                                "the protection board disconnects above it, shared by the motors",
+                                "brake")));
         row(
                 "cut-back-from",
                 "Supply voltage, begin to draw less",

@@ -2,11 +2,20 @@ package beltwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import beltwright.kit.Task;
+import beltwright.part.Field;
+import beltwright.part.Kinds;
+import beltwright.quantity.Dimension;
+import beltwright.quantity.Unit;
+import beltwright.ride.Channel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /// The pages that explain the checks know every check and every symbol that a working prints.
@@ -57,5 +66,28 @@ class PagesTest {
                 .hasSizeGreaterThan(100)
                 .allSatisfy(symbol ->
                         assertThat(nomenclature).contains(symbol.endsWith("_") ? "`" + symbol : "`" + symbol + "`"));
+    }
+
+    @Test
+    void everyFieldWithItsUnitAndEveryChannelIsInTheNomenclature() throws IOException {
+        var nomenclature = page("nomenclature.md");
+        var types = new ArrayList<Class<?>>(List.of(Task.class));
+        Stream.of(Kinds.values()).map(Kinds::type).forEach(types::add);
+        for (var type : types) {
+            for (var component : type.getRecordComponents()) {
+                if (component.isAnnotationPresent(Field.class)) {
+                    var name = component.getName();
+                    var unit = component.getType() == Dimension.class
+                            ? Unit.of(name).symbol()
+                            : "";
+                    assertThat(nomenclature)
+                            .as("%s of a %s", name, type.getSimpleName())
+                            .contains("| `" + name + "` | " + (unit.isEmpty() ? "" : unit + " ") + "|");
+                }
+            }
+        }
+        for (var channel : Channel.values()) {
+            assertThat(nomenclature).contains(channel.symbol().isEmpty() ? "" : "`" + channel.symbol() + "`");
+        }
     }
 }

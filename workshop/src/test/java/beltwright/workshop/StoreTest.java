@@ -171,7 +171,7 @@ class StoreTest {
         assertThat(workshop.shelf()).isEqualTo(Workshop.shelfOf(both, ReferenceFile.bundled()));
         assertThatThrownBy(() -> Workshop.shelfOf(both.subList(0, 1), ReferenceFile.bundled()))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("measured.yaml:3: motor-early.of: no part has the id 'motor-50'");
+                .hasMessageContaining("measured.yaml:3: motor-early.of: no part or kit has the id 'motor-50'");
     }
 
     @Test

@@ -12,6 +12,7 @@ import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.svg.SvgWriter;
 import beltwright.quantity.Numbers;
+import beltwright.quantity.Unit;
 import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import beltwright.workshop.document.Editable;
@@ -330,10 +331,9 @@ public final class Sheet {
 
     /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
     static String label(String path) {
-        var words = path.replaceFirst("^task\\.|^placements\\.", "")
+        var words = Unit.without(path)
+                .replaceFirst("^task\\.|^placements\\.", "")
                 .replace('.', ' ')
-                .replaceAll("(RpmPerV|GPerM|KgM3|Mps2|Percent|Mm|Deg|Kg|Ohm|M2)$", "")
-                .replaceAll("(?<=[a-z])[AV]$", "")
                 .replaceAll("([a-z])([A-Z])", "$1 $2")
                 .toLowerCase(java.util.Locale.ROOT);
         return words.strip();

@@ -36,7 +36,7 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
     }
 
     FieldForm(String name, Class<?> type, String meaning, double min, double max) {
-        this(name, type, meaning, min, max, When.ALWAYS, false);
+        this(name, type, meaning, min, max, When.ALWAYS, name.equals("note"));
     }
 
     /// {@return what stands in a field that was left out because there is nothing to measure}

@@ -13,8 +13,8 @@ import beltwright.quantity.Provenance;
 import beltwright.quantity.Refusal;
 import beltwright.quantity.Source;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -133,11 +133,28 @@ class CodecTest {
     @Test
     void writesTheCommonestSourceOnceAndTypedTextToTheLetter() {
         var written = Codec.write(Codec.readOne("motor", MOTOR));
-        var plugs = List.of("wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
+        var losses = Stream.of(
+                "resistanceAtC",
+                "noLoadAtRpm",
+                "noLoadGrowthPercent",
+                "windingJPerK",
+                "caseJPerK",
+                "windingToCaseKPerW",
+                "caseToAirKPerW",
+                "airflowPercent",
+                "mostWindingC",
+                "rotorKgM2");
+        var plugs = Stream.of("wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
         assertThat(written)
                 .isEqualTo(MOTOR.replace("  threadMaterial", "  threadDepthMm: unknown\n  threadMaterial")
-                                .replace("  wireExit", "  polePairs: unknown\n  wireDiameterMm: unknown\n  wireExit")
-                        + plugs.stream().map(p -> "  " + p + ": unknown\n").collect(Collectors.joining()));
+                                .replace(
+                                        "  wireExit",
+                                        unknown(losses) + "  polePairs: unknown\n  wireDiameterMm: unknown\n  wireExit")
+                        + unknown(plugs));
+    }
+
+    private static String unknown(Stream<String> fields) {
+        return fields.map(f -> "  " + f + ": unknown\n").collect(Collectors.joining());
     }
 
     @ParameterizedTest

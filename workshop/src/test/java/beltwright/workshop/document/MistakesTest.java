@@ -179,7 +179,7 @@ class MistakesTest {
                         "m-1.values.canDiameter: is not a dimension of 'motor-50', a motor",
                         "m-1.values.boltHoles: is not a dimension of 'motor-50', a motor",
                         "m-1.values.shaftDiameterMm: '80' cannot be true of a real one",
-                        "m-2.of: no part has the id 'motor-52'",
+                        "m-2.of: no part or kit has the id 'motor-52'",
                         "m-2.when: '2026-13-02' is not a day");
     }
 
