@@ -84,6 +84,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new SlotsCommand(desk))
                 .addSubcommand(new PowerCommand(desk))
                 .addSubcommand(new RideCommand(desk))
+                .addSubcommand(new CalibrateCommand(desk))
                 .addSubcommand(new DrawCommand(desk))
                 .addSubcommand(new GuideCommand(desk))
                 .addSubcommand(new ImportCommand(desk))

@@ -5,6 +5,7 @@ import beltwright.part.Part;
 import beltwright.part.Reference;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.document.Agreement;
+import beltwright.workshop.document.Codec;
 import beltwright.workshop.document.Document;
 import beltwright.workshop.document.Measurement;
 import beltwright.workshop.document.Mistake;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /// A workshop's store together with its reference file: import and export.
@@ -103,6 +105,26 @@ public record Workshop(Store store, Reference reference) {
             return mistakes.isEmpty() ? read.sound() : List.of();
         });
         return mistakes;
+    }
+
+    /// Saves new documents together, or nothing.
+    ///
+    /// @throws Refusal naming the first thing that is wrong with them
+    public void add(List<Document> documents) {
+        var text = documents.stream().map(Codec::write).collect(Collectors.joining("---\n"));
+        var reading = Codec.read(FORM, text);
+        store.change(stored -> {
+            for (var document : documents) {
+                if (stored.containsKey(document.id())) {
+                    throw new Refusal(
+                            document.id(),
+                            "is kept already",
+                            "an id of its own",
+                            "choose another id, or correct that one");
+                }
+            }
+            return agreed(reading, stored, reference).orRefuse();
+        });
     }
 
     /// {@return the shelf that importing these folders into an empty store would give}

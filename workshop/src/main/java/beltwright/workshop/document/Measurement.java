@@ -67,7 +67,7 @@ public record Measurement(
         }
     }
 
-    static Provenance provenance(String with, LocalDate when) {
+    public static Provenance provenance(String with, LocalDate when) {
         return new Provenance(Source.MEASURED, with + ", " + when);
     }
 }
