@@ -16,7 +16,7 @@ final class OnTheRoad {
     private static final List<String> WORDS =
             List.of("estimates", "notes", "under", "how", "reason", "note", "benchTests", "stated");
 
-    /// Long and steep enough that every kit of the demo is cut back for heat.
+    /// Gentle enough to start on, long and steep enough that every kit of the demo is cut back for heat.
     private static final Route HOT = new Route(
             "hot",
             "Up and up",
@@ -25,8 +25,9 @@ final class OnTheRoad {
             "estimate, drawn for a test",
             List.of(
                     new Route.Point(0, 0, Double.NaN, 0),
-                    new Route.Point(1500, 195, Double.NaN, 0),
-                    new Route.Point(3000, 420, Double.NaN, 0)));
+                    new Route.Point(500, 40, Double.NaN, 0),
+                    new Route.Point(6500, 640, Double.NaN, 0),
+                    new Route.Point(8500, 940, Double.NaN, 0)));
 
     private OnTheRoad() {}
 

@@ -144,9 +144,8 @@ final class RideChecks {
                     "hill-grip",
                     "Treads hold on the hill",
                     "%",
-                    Scope.DRIVE,
-                    "Coulomb friction; the share of the weight on the driven axle is an input",
-                    Role.WHEEL);
+                    Scope.KIT,
+                    "Coulomb friction; the share of the weight on the driven axle is an input");
             tasked();
         }
 
@@ -189,9 +188,8 @@ final class RideChecks {
                     "brake-grip",
                     "Treads hold when braking",
                     "m/s²",
-                    Scope.DRIVE,
-                    "Coulomb friction; the share of the weight on the driven axle is an input: a rider leans back",
-                    Role.WHEEL);
+                    Scope.KIT,
+                    "Coulomb friction; the share of the weight on the driven axle is an input: a rider leans back");
             tasked();
         }
 

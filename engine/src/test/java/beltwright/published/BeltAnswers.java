@@ -162,7 +162,10 @@ final class BeltAnswers {
                 i.count("teeth"),
                 exact("belt.widthMm", 15),
                 exact("belt.lengthDeviationMm", 0),
-                exact("belt.massGPerM", 50));
+                exact("belt.massGPerM", 50),
+                "",
+                Dimension.unknown("belt.stiffnessN", PRINTED),
+                "");
     }
 
     private static Dimension exact(String of, double value) {

@@ -3,11 +3,13 @@ package beltwright.workshop.document;
 import beltwright.part.Cell;
 import beltwright.part.Material;
 import beltwright.part.Material.Hatch;
+import beltwright.part.Material.Property;
 import beltwright.part.Reference;
 import beltwright.quantity.Dimension;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -21,6 +23,11 @@ public final class ReferenceFile {
     private static final String BUNDLED = "/beltwright/workshop/reference.yaml";
     private static final List<String> HATCHES =
             Stream.of(Hatch.values()).map(ReferenceFile::words).toList();
+
+    private static final String VALUE = "{value: <number>, source: <where it was read>}";
+    private static final List<String> MATERIAL = Stream.concat(
+                    Stream.of("name", "hatch"), Stream.of(Property.values()).map(Property::field))
+            .toList();
 
     private ReferenceFile() {}
 
@@ -93,11 +100,11 @@ public final class ReferenceFile {
     }
 
     private static @Nullable Material material(Scope at, String id, Node node) {
-        var typed = at.fields(node, "name, shearMpa, hatch");
+        var typed = at.fields(node, String.join(", ", MATERIAL));
         if (typed == null) {
             return null;
         }
-        at.refuseOthers(typed, List.of("name", "shearMpa", "hatch"));
+        at.refuseOthers(typed, MATERIAL);
         var name = text(at, typed, "name", "what people call it");
         var hatch = text(at, typed, "hatch", "one of " + String.join(", ", HATCHES));
         if (hatch != null && !HATCHES.contains(hatch)) {
@@ -108,23 +115,34 @@ public final class ReferenceFile {
                             String.join(", ", HATCHES),
                             Scope.Nearest.mend(hatch, HATCHES));
         }
-        var shear = at.required(typed, "shearMpa", "{value: <MPa>, source: <where it was read>}");
-        var inside = at.in("shearMpa");
-        var strength = shear == null ? null : inside.fields(shear, "{value: <MPa>, source: <where it was read>}");
-        if (name == null || hatch == null || !HATCHES.contains(hatch) || strength == null) {
+        at.required(typed, Property.SHEAR.field(), VALUE);
+        var values = new EnumMap<Property, Material.Value>(Property.class);
+        for (var property : Property.values()) {
+            var given = typed.fields().get(property.field());
+            var value = given == null ? null : value(at.in(property.field()), given, property);
+            if (value != null) {
+                values.put(property, value);
+            }
+        }
+        return name == null || hatch == null || !HATCHES.contains(hatch)
+                ? null
+                : new Material(id, name, Hatch.values()[HATCHES.indexOf(hatch)], values);
+    }
+
+    private static Material.@Nullable Value value(Scope at, Node node, Property property) {
+        var typed = at.fields(node, VALUE);
+        if (typed == null) {
             return null;
         }
-        inside.refuseOthers(strength, List.of("value", "source"));
-        var source = text(inside, strength, "source", "where the value was read, or 'from memory'");
-        var value = text(inside, strength, "value", "the shear strength (MPa), or 'unknown'");
+        at.refuseOthers(typed, List.of("value", "source"));
+        var source = text(at, typed, "source", "where the value was read, or 'from memory'");
+        var value = text(at, typed, "value", "the " + property + " (" + property.unit() + "), or 'unknown'");
         if (source == null || value == null) {
             return null;
         }
-        var form = new FieldForm("shearMpa", Dimension.class, "shear strength", 1, 2000);
-        var read = form.dimension(inside, value, strength.line(), Documents.NO_SOURCE);
-        return read == null
-                ? null
-                : new Material(id, name, read.nominal(), Hatch.values()[HATCHES.indexOf(hatch)], source);
+        var form = new FieldForm(property.field(), Dimension.class, property.toString(), 1, 400_000);
+        var read = form.dimension(at, value, typed.line(), Documents.NO_SOURCE);
+        return read == null ? null : new Material.Value(read.nominal(), source);
     }
 
     static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {
