@@ -16,6 +16,8 @@ final class Answers {
     private static final Map<String, Double> UNIT = Map.ofEntries(
             entry("in", 25.4),
             entry("µm", 0.001),
+            entry("ft", 0.3048),
+            entry("km", 1000.0),
             entry("√in", Math.sqrt(25.4)),
             entry("°", Math.PI / 180),
             entry("lbf", 4.4482216152605),
@@ -32,7 +34,9 @@ final class Answers {
                     ScrewAnswers.ENGINE,
                     FitAnswers.ENGINE,
                     ShaftAnswers.ENGINE,
-                    PowerAnswers.ENGINE)
+                    PowerAnswers.ENGINE,
+                    RideAnswers.ENGINE,
+                    HeatAnswers.ENGINE)
             .flatMap(room -> room.entrySet().stream())
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
