@@ -34,6 +34,7 @@ final class Answers {
                     ScrewAnswers.ENGINE,
                     FitAnswers.ENGINE,
                     ShaftAnswers.ENGINE,
+                    GripAnswers.ENGINE,
                     PowerAnswers.ENGINE,
                     RideAnswers.ENGINE,
                     HeatAnswers.ENGINE)
