@@ -17,7 +17,6 @@ import beltwright.strength.ShaftStress;
 import beltwright.strength.ShoulderFillet;
 import beltwright.strength.StaticBearing;
 import beltwright.strength.ThreadStrip;
-import beltwright.strength.Tightening;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -58,21 +57,9 @@ final class StrengthAnswers {
                             i.number("atMm"),
                             i.number("innerMm"),
                             i.number("outerMm"))),
-            entry("share of the screw by stiffness", StrengthAnswers::share),
             entry(
-                    "preload of a screw",
-                    i -> Tightening.preloadN(i.number("share"), i.number("proofMpa"), i.number("areaMm2"))),
-            entry(
-                    "force in pulled screws",
+                    "force of screws by stiffness",
                     i -> BoltedJoint.screwForceN(i.number("preloadN"), share(i), i.number("pullN"))),
-            entry(
-                    "load factor of a screw",
-                    i -> BoltedJoint.loadFactor(
-                            i.number("strengthMpa"),
-                            i.number("areaMm2"),
-                            i.number("preloadN"),
-                            i.number("screwShare"),
-                            i.number("pullN"))),
             entry(
                     "fatigue factor of a screw",
                     i -> BoltedJoint.fatigueFactor(
@@ -83,19 +70,13 @@ final class StrengthAnswers {
                             share(i),
                             i.number("pullN"))),
             entry(
-                    "force that strips a tapped thread",
-                    i -> ThreadStrip.forceN(thread(i), i.number("engagedMm"), i.number("shearMpa"))),
-            entry(
                     "force that strips a screw's thread",
                     i -> ThreadStrip.externalAreaPerMm(
                                     thread(i).pitchMm(),
                                     thread(i).minorDiameterMm(),
                                     thread(i).pitchDiameterMm())
-                            * i.number("engagedMm")
+                            * i.number("engagementMm")
                             * i.number("shearMpa")),
-            entry(
-                    "engagement wanted",
-                    i -> ThreadStrip.engagementMm(thread(i), i.number("forceN"), i.number("shearMpa"))),
             entry(
                     "torque of an evenly pressed clamp",
                     i -> ClampGrip.evenNm(
