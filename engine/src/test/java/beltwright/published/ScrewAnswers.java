@@ -66,12 +66,6 @@ final class ScrewAnswers {
             entry(
                     "force that strips a tapped thread",
                     i -> ThreadStrip.forceN(thread(i), i.number("engagementMm"), i.number("shearMpa"))),
-            entry("force that strips the screw", i -> {
-                var thread = thread(i);
-                double area = ThreadStrip.externalAreaPerMm(
-                        thread.pitchMm(), thread.minorDiameterMm(), thread.pitchDiameterMm());
-                return area * i.number("engagementMm") * i.number("shearMpa");
-            }),
             entry(
                     "engagement wanted",
                     i -> ThreadStrip.engagementMm(thread(i), i.number("forceN"), i.number("shearMpa"))),
