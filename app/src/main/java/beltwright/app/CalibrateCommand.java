@@ -2,6 +2,7 @@ package beltwright.app;
 
 import static beltwright.app.Typesetting.hanging;
 
+import beltwright.kit.Kit;
 import beltwright.press.json.CalibrationJson;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
@@ -18,6 +19,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,9 +37,8 @@ import picocli.CommandLine.Option;
             "",
             "Examples:",
             "  ./beltwright calibrate steep-street --log river-coast --find rolling,drag",
-            "  ./beltwright calibrate steep-street --log coast.csv --belts off --find rolling,drag --keep coast-november",
-            "  ./beltwright calibrate steep-street --log ride.csv --columns 'time=t:ms,speed=v:km/h,motor current=I:A' --find mass",
-            "  ./beltwright calibrate steep-street --log hill-test --find winding,air --set steep-street.task.airC=12"
+            "  ./beltwright calibrate steep-street --log hill-test --find winding,air",
+            "  ./beltwright calibrate steep-street --log ride.csv --find mass --keep ride-9"
         })
 final class CalibrateCommand extends KitCommand {
     @Mixin
@@ -58,6 +59,9 @@ final class CalibrateCommand extends KitCommand {
             paramLabel = "ID",
             description = "keep the result as a measurement of this id, and the log of a file as ID-log")
     String keep = "";
+
+    /// What was found, and the measurement that it makes.
+    private record Found(Calibration.Result result, Measurement measurement) {}
 
     CalibrateCommand(Desk desk) {
         super(desk);
@@ -84,15 +88,16 @@ final class CalibrateCommand extends KitCommand {
             }
             return Exit.CANNOT_TELL;
         }
-        var result = found(board, read, wanted);
-        var measurement = Calibrated.measurement(keep, asked, shelf, result, set);
+        var found = found(asked, board, shelf, read, wanted);
         if (!keep.isEmpty()) {
-            keep(result, measurement);
+            keep(found);
         }
         if (json) {
-            say(CalibrationJson.of(kit, measurement.of(), result, read.notes(), keep));
+            var notes =
+                    Stream.concat(read.doubts().stream(), read.notes().stream()).toList();
+            say(CalibrationJson.of(kit, found.measurement().of(), found.result(), notes, keep));
         } else {
-            say(told(asked, shelf, result, read.notes(), measurement));
+            say(told(asked, shelf, read, found));
         }
         return Exit.NOTHING_FAILS;
     }
@@ -114,48 +119,45 @@ final class CalibrateCommand extends KitCommand {
         return wanted;
     }
 
-    private static Calibration.Result found(Board board, LogAsked.Read read, Set<Coefficient> wanted) {
+    private Found found(Kit asked, Board board, Shelf shelf, LogAsked.Read read, Set<Coefficient> wanted) {
         try {
-            return Calibration.of(board, read.log(), wanted);
+            var result = Calibration.of(board, read.log(), wanted);
+            return new Found(result, Calibrated.measurement(keep, asked, shelf, result, set));
         } catch (Refusal r) {
-            var doubts = read.notes().stream().filter(n -> n.endsWith("?")).toList();
             throw new Refusal(
                     r.where().equals("coefficients") ? "--find" : r.where(),
                     r.wrong(),
                     r.allowed(),
-                    doubts.isEmpty() ? r.mend() : r.mend() + "; " + String.join("; ", doubts));
+                    Stream.concat(Stream.of(r.mend()), read.doubts().stream()).collect(Collectors.joining("; ")));
         }
     }
 
-    private void keep(Calibration.Result result, Measurement measurement) {
+    private void keep(Found found) {
         try {
-            readWorkshop().add(List.of(new Document.OfLog(result.log()), new Document.OfMeasurement(measurement)));
+            readWorkshop()
+                    .add(List.of(
+                            new Document.OfLog(found.result().log()), new Document.OfMeasurement(found.measurement())));
         } catch (Refusal r) {
             throw new Refusal("--keep", r.where() + ": " + r.wrong(), r.allowed(), r.mend());
         }
     }
 
-    private List<String> told(
-            beltwright.kit.Kit asked,
-            Shelf shelf,
-            Calibration.Result result,
-            List<String> notes,
-            Measurement measurement) {
+    private List<String> told(Kit asked, Shelf shelf, LogAsked.Read read, Found found) {
+        var result = found.result();
         int columns = desk.columns();
         var log = result.log();
         var lines = new ArrayList<String>();
         lines.addAll(hanging("", "Calibrated: " + PowerText.named(asked), columns));
         lines.addAll(
                 hanging("  ", "on log '" + log.id() + "', " + result.rows() + " rows, belts " + log.belts(), columns));
+        read.doubts().forEach(doubt -> lines.addAll(hanging("? ", doubt, columns)));
         lines.add("");
-        for (var found : result.found()) {
-            var unit = " " + found.what().unit();
+        for (var f : result.found()) {
+            var unit = " " + f.what().unit();
             lines.addAll(hanging(
                     "",
-                    found.what() + ": " + Calibrated.text(found) + unit + ", 95 % interval; before: "
-                            + (Double.isNaN(found.before())
-                                    ? "not known"
-                                    : Numbers.significant(found.before(), 3) + unit),
+                    f.what() + ": " + Calibrated.text(f) + unit + ", 95 % interval; before: "
+                            + (Double.isNaN(f.before()) ? "not known" : Numbers.significant(f.before(), 3) + unit),
                     columns));
         }
         boolean heat = result.found().getFirst().what().heat();
@@ -165,9 +167,9 @@ final class CalibrateCommand extends KitCommand {
                         + Numbers.significant(result.leftOver(), 2) + (heat ? " K" : " m/s") + " root mean square",
                 columns));
         lines.add("");
-        lines.addAll(hanging("", kept(log.id(), measurement, shelf, heat), columns));
+        lines.addAll(hanging("", kept(log.id(), found.measurement(), shelf, heat), columns));
         lines.add("");
-        var all = new ArrayList<>(notes);
+        var all = new ArrayList<>(read.notes());
         all.addAll(result.notes());
         lines.addAll(PowerText.rests(all, result.estimates(), columns));
         return lines;
@@ -178,14 +180,10 @@ final class CalibrateCommand extends KitCommand {
             return "Nothing is kept. --keep ID keeps the result as a measurement, and later answers rest on it.";
         }
         var covered = Calibrated.covered(measurement, shelf);
-        return "Kept as measurement '" + keep + "' of " + measurement.of() + ", " + log(logId)
+        return "Kept as measurement '" + keep + "' of " + measurement.of() + ", from log '" + logId + "'"
                 + (covered.isEmpty()
                         ? "; answers for " + (heat ? "every kit with this motor" : "this kit")
                                 + " rest on it from now on."
                         : "; but a later measurement lies over " + String.join(", ", covered) + ".");
-    }
-
-    private String log(String id) {
-        return "from log '" + id + "'";
     }
 }

