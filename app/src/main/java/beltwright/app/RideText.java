@@ -6,6 +6,7 @@ import beltwright.kit.Kit;
 import beltwright.power.Governs;
 import beltwright.quantity.Numbers;
 import beltwright.ride.Board;
+import beltwright.ride.Caution;
 import beltwright.ride.Channel;
 import beltwright.ride.Energy;
 import beltwright.ride.Event;
@@ -162,8 +163,8 @@ final class RideText {
 
     private List<String> cautions() {
         var lines = new ArrayList<String>();
-        for (var words : List.of(PowerText.BRAKE_CAUTION, PowerText.HEAT_CAUTION, PowerText.LAW_CAUTION)) {
-            lines.addAll(hanging("! ", words, columns));
+        for (var words : List.of(Caution.BRAKE, Caution.HEAT, Caution.LAW)) {
+            lines.addAll(hanging("! ", words.toString(), columns));
         }
         return lines;
     }

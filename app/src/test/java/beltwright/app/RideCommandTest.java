@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import beltwright.press.json.RideJson;
 import beltwright.ride.Board;
+import beltwright.ride.Caution;
 import beltwright.ride.Ride;
 import beltwright.ride.RideSolver;
 import java.io.IOException;
@@ -119,7 +120,7 @@ class RideCommandTest {
                 .hasSizeGreaterThan(3)
                 .allSatisfy(e -> assertThat(out)
                         .containsPattern(Pattern.quote(RideText.clock(e.timeS())) + " +[0-9.]+  " + e.words()));
-        assertThat(out).contains(PowerText.BRAKE_CAUTION, PowerText.LAW_CAUTION, "Rests on ");
+        assertThat(out).contains(Caution.BRAKE.toString(), Caution.LAW.toString(), "Rests on ");
     }
 
     @Test

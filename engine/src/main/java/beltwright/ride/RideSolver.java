@@ -50,6 +50,8 @@ public final class RideSolver {
     private static final double HALT_M = 0.005;
     private static final double ROLLING_BACK_MPS = -0.02;
     private static final double CRAWL_MPS = 0.3;
+    private static final double STANDS_MPS = 1e-3;
+    private static final double BEGUN_M = 0.05;
     private static final double LOCATED_S = 1e-6;
     private static final int MOST_SAMPLES = 20_000;
     private static final int MOST_EVENTS = 5_000;
@@ -73,6 +75,7 @@ public final class RideSolver {
     private double hottestC;
     private double haltJ;
     private double stopAtM;
+    private double beganM;
     private int steps;
 
     /// What can be chosen for a ride.
@@ -237,6 +240,8 @@ public final class RideSolver {
         integrator.addEventDetector(new End(s -> s[Q]));
         integrator.addEventDetector(new End(this::boardHolds));
         integrator.addEventDetector(new End(this::crawls));
+        beganM = y[X];
+        integrator.addEventDetector(new End(this::rolls));
         governs = governsAt(y);
         if (governs != Governs.WISH) {
             happened(t, y, Event.Kind.MET, governs);
@@ -275,6 +280,12 @@ public final class RideSolver {
         return governsAt(y) == Governs.LOW_VOLTAGE && y[X] > 1 ? y[V] - CRAWL_MPS : 1;
     }
 
+    /// {@return how far a board that has begun to move is from standing still (m/s): friction would hold it there for
+    ///     ever, the motors pushing}
+    private double rolls(double[] y) {
+        return y[X] > beganM + BEGUN_M ? y[V] - STANDS_MPS : 1;
+    }
+
     private Governs governsAt(double[] y) {
         operating(y, profile.sine(y[X]));
         return now.governs;
@@ -291,7 +302,7 @@ public final class RideSolver {
             happened(t, y, Event.Kind.DISCONNECTED, governs);
         } else if (y[Q] <= 1e-9 || crawls(y) <= 1e-6) {
             happened(t, y, Event.Kind.EMPTY, governs);
-        } else if (y[V] <= ROLLING_BACK_MPS / 2) {
+        } else if (y[V] <= ROLLING_BACK_MPS / 2 || rolls(y) <= 1e-6) {
             boolean moved = y[X] > 1;
             happened(
                     t,

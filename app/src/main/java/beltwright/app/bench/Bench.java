@@ -109,6 +109,11 @@ public final class Bench implements AutoCloseable {
         config.routes.post("/parts/paste", parts::pasted);
         config.routes.post("/parts/save", parts::save);
         config.routes.get("/parts/{part}", parts::open);
+        var road = new RoadPages(this);
+        config.routes.get("/kits/{kit}/power", road::power);
+        config.routes.get("/kits/{kit}/power/json", road::json);
+        config.routes.get("/kits/{kit}/brakes", road::brakes);
+        config.routes.get("/kits/{kit}/limits", road::limits);
         config.routes.get("/slots/{mount}", this::slots);
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
@@ -342,6 +347,10 @@ public final class Bench implements AutoCloseable {
         var output = new StringOutput(256 * 1024);
         templates.render(template, data, output);
         ctx.html(output.toString());
+    }
+
+    static void json(Context ctx, com.fasterxml.jackson.databind.JsonNode json) {
+        ctx.contentType("application/json; charset=utf-8").result(json.toString());
     }
 
     private static void printed(Context ctx, String html) {

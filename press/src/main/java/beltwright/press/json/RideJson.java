@@ -36,6 +36,7 @@ public final class RideJson {
             one.put("key", a.key()).put("name", a.name());
             range(one, a.value());
             one.put("unit", a.unit()).put("under", a.under()).put("governs", a.governs());
+            one.put("how", a.how());
         }
         pushes(json.putArray("curve"), sheet.curve());
         var loads = json.putArray("loads");
