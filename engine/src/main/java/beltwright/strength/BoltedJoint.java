@@ -10,7 +10,8 @@ package beltwright.strength;
 ///     n_f = S_e·(S_ut − σ_i)/(σ_a·(S_ut + S_e))         σ_a = C·F/(2·A_t)         σ_i = F_i/A_t
 ///
 /// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., eq. 8-22 and 8-28 to 8-30 (ex. 8-4); the cone as in
-///   its solutions manual, p. 221; n_f is its eq. 8-38, from memory, held against an example of Bhandari.
+///   its solutions manual, p. 221; n_f is its eq. 8-38, from memory. Printed examples agree (BJ-31, BJ-37, BJ-40,
+///   BJ-41, BJ-44 to BJ-46).
 /// - Valid: k_m in one piece: parts of one material, a washer face 1.5·d wide. Parts that stay together.
 /// - Neglects: plates too narrow for the cone of pressure under a head.
 public final class BoltedJoint {

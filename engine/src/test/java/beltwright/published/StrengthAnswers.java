@@ -147,7 +147,6 @@ final class StrengthAnswers {
                     "torque that a set screw holds",
                     i -> SetScrewHold.steadyNm(SetScrewHold.holdingN(i.number("screwMm")), i.number("shaftMm"))),
             entry("holding power of a set screw", i -> SetScrewHold.holdingN(i.number("screwMm"))),
-            entry("seating torque of a set screw", i -> SetScrewHold.seatingNm(i.number("screwMm"))),
             entry(
                     "form factor of a step in bending",
                     i -> ShoulderFillet.bending(i.number("largeMm"), i.number("smallMm"), i.number("radiusMm"))),
@@ -174,6 +173,22 @@ final class StrengthAnswers {
                         i.number("strengthMpa"));
             }),
             entry("form factor of a hole", i -> Plate.holeFactor(i.number("holeMm"), i.number("widthMm"))),
+            entry(
+                    "pressure of a screw in its hole",
+                    i -> Plate.bearingMpa(i.number("forceN"), i.number("screwMm"), i.number("thickMm"))),
+            entry(
+                    "stress of a bent plate",
+                    i -> Plate.flatwiseMpa(i.number("bendingNm"), i.number("widthMm"), i.number("thickMm"))),
+            entry(
+                    "amplitude by two points",
+                    i -> Plate.fatigueMpa(
+                            i.number("turns"),
+                            i.number("oneTurns"),
+                            i.number("oneMpa"),
+                            i.number("otherTurns"),
+                            i.number("otherMpa"))),
+            entry("seating torque of a set screw", i -> SetScrewHold.seatingNm(i.number("screwMm"))),
+            entry("flat point over cup point", i -> SetScrewHold.FLAT_POINT),
             entry(
                     "bending of an axle",
                     i -> Axle.bendingNm(
