@@ -25,7 +25,7 @@ final class Assumed {
     private static Dimension rule(String field, double low, double nominal, double high, String reason) {
         var text = low == high
                 ? Numbers.plain(nominal)
-                : Numbers.plain(nominal) + " (" + Numbers.plain(low) + " to " + Numbers.plain(high) + ")";
+                : Numbers.plain(nominal) + " +" + Numbers.plain(high - nominal) + "/-" + Numbers.plain(nominal - low);
         return new Dimension(
                 "task." + field,
                 text,
