@@ -161,6 +161,12 @@ final class Plot {
         sketch.path(Contour.polygon(corners.toArray(Point[]::new)), LineClass.EDGE, Fill.TINT);
     }
 
+    /// The whole height of the field, tinted from here to there; at least a hair wide.
+    void tint(double from, double to) {
+        double a = px(from);
+        sketch.rectangle(a, bottom, Math.max(px(to), a + 0.4), top(), LineClass.DIMENSION, Fill.TINT);
+    }
+
     void dot(double xAt, double yAt) {
         sketch.circle(new Point(px(xAt), py(yAt)), 1.1, LineClass.EDGE, Fill.PAPER);
     }
@@ -171,7 +177,7 @@ final class Plot {
 
     /// A line across the field at one place of the lower scale, named at its foot.
     void upright(double at, String words) {
-        sketch.line(px(at), bottom, px(at), top(), LineClass.PHANTOM);
+        sketch.line(px(at), bottom, px(at), top() - 7, LineClass.PHANTOM);
         sketch.text(new Point(px(at) + 1.4, bottom + 2.2), words, SMALL, Anchor.START);
     }
 
