@@ -96,11 +96,9 @@ final class CalibrateCommand extends KitCommand {
 
     private static Map<String, Coefficient> names() {
         var names = new LinkedHashMap<String, Coefficient>();
-        names.put("rolling", Coefficient.ROLLING);
-        names.put("drag", Coefficient.DRAG_AREA);
-        names.put("mass", Coefficient.MASS);
-        names.put("winding", Coefficient.WINDING_TO_CASE);
-        names.put("air", Coefficient.CASE_TO_AIR);
+        for (var coefficient : Coefficient.values()) {
+            names.put(coefficient.key(), coefficient);
+        }
         return names;
     }
 

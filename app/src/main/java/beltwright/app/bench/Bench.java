@@ -125,6 +125,7 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}/ride/csv", rides::csv);
         config.routes.post("/kits/{kit}/ride/route", rides::add);
         config.routes.get("/routes/{route}/json", rides::route);
+        config.routes.get("/kits/{kit}/log", new LogPages(this)::page);
         config.routes.get("/slots/{mount}", this::slots);
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
