@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -98,7 +97,7 @@ public final class LogPages {
         for (var question : QUESTIONS) {
             var keys = question.stream().map(Coefficient::key).collect(Collectors.joining(","));
             questions.add(new Question(
-                    question.stream().map(Objects::toString).collect(Collectors.joining(" and ")),
+                    question.stream().map(Coefficient::key).collect(Collectors.joining(" and ")),
                     road.address("/log", "log", log.id(), "find", keys),
                     question.equals(here)));
         }

@@ -69,7 +69,7 @@ public final class LogChart {
 
     private static void dots(Sketch sketch, Plot plot, double[] xs, double[] ys) {
         for (int i = 0; i < xs.length; i++) {
-            sketch.circle(new Point(plot.px(xs[i]), plot.py(ys[i])), 0.5, LineClass.DIMENSION, Fill.PAPER);
+            sketch.circle(new Point(plot.px(xs[i]), plot.py(ys[i])), 0.55, LineClass.EDGE, Fill.PAPER);
         }
     }
 
