@@ -20,6 +20,7 @@ class MistakesTest {
                             Material.Hatch.STEEL,
                             Map.of(Material.Property.SHEAR, new Material.Value(300, "from memory")))),
             Map.of(),
+            Map.of(),
             true,
             "");
 
