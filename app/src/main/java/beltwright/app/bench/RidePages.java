@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 /// A kit over a route, alone or beside another kit, and routes that are brought along.
 public final class RidePages {
     static final int LARGEST_UPLOAD = 8 * 1024 * 1024;
+    private static final long MOST_READ_AWAY = 256L * 1024 * 1024;
     private static final int FORM_AROUND_IT = 64 * 1024;
     private static final String PAGE = "/ride";
     private static final String SMOOTH = "smooth";
@@ -164,11 +165,7 @@ public final class RidePages {
 
     /// A route from a file of the reader's machine; what is none is said where it was chosen, and nothing is kept.
     void add(Context ctx) {
-        if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD + FORM_AROUND_IT) {
-            refuse(ctx, new Draft(ctx.pathParam("kit"), List.of()), tooLarge());
-            return;
-        }
-        var draft = Draft.parse(ctx.pathParam("kit"), ctx.formParams("set"));
+        var draft = Bench.draft(ctx);
         try {
             var route = uploaded(ctx);
             bench.workshop().add(List.of(new Document.OfRoute(route)));
@@ -193,6 +190,10 @@ public final class RidePages {
     }
 
     private static Route uploaded(Context ctx) {
+        if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD + FORM_AROUND_IT) {
+            readAway(ctx);
+            throw tooLarge();
+        }
         var file = ctx.uploadedFile("file");
         if (file == null || file.filename().isBlank()) {
             throw new Refusal("file", "none was chosen", "a GPX track or a CSV table", "choose one");
@@ -203,6 +204,19 @@ public final class RidePages {
                 throw tooLarge();
             }
             return RouteFiles.read(file.filename(), bytes, RouteFiles.About.file(file.filename()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /// A browser shows no answer while it still sends: what is too large is read and dropped, within bounds.
+    private static void readAway(Context ctx) {
+        try (var in = ctx.req().getInputStream()) {
+            var dropped = new byte[FORM_AROUND_IT];
+            long left = MOST_READ_AWAY;
+            for (int n = 0; n >= 0 && left > 0; left -= n) {
+                n = in.read(dropped);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
