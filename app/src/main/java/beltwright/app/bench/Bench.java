@@ -96,9 +96,9 @@ public final class Bench implements AutoCloseable {
             http.setRequestHeaderSize(LONGEST_REQUEST);
             http.setSendServerVersion(false);
         });
-        config.jetty.multipartConfig.maxFileSize(RidePages.LARGEST_UPLOAD, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(RidePages.LARGEST_UPLOAD + LONGEST_REQUEST, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxInMemoryFileSize(RidePages.LARGEST_UPLOAD, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES); // the pages refuse in words
+        config.jetty.multipartConfig.maxTotalRequestSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
         config.routes.before(this::guard);
         config.routes.get("/", this::first);
         var pairs = new PairsPages(this);

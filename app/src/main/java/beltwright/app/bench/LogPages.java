@@ -43,10 +43,11 @@ public final class LogPages {
         var board = Board.of(road.kit());
         arguments.put("estimates", board.estimates());
         arguments.put("notes", board.notes());
-        arguments.put("needs", board.needs());
-        if (!logs.isEmpty() && board.known()) {
+        var wanted = wanted(ctx);
+        var needs = Calibration.needs(board, wanted);
+        arguments.put("needs", needs);
+        if (!logs.isEmpty() && needs.isEmpty()) {
             var log = log(ctx, logs);
-            var wanted = wanted(ctx);
             arguments.put("log", log);
             arguments.put("questions", questions(road, log, wanted));
             try {

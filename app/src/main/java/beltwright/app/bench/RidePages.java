@@ -28,9 +28,10 @@ import org.jspecify.annotations.Nullable;
 
 /// A kit over a route, alone or beside another kit, and routes that are brought along.
 public final class RidePages {
-    static final int LARGEST_UPLOAD = 8 * 1024 * 1024;
+    private static final int LARGEST_UPLOAD = 8 * 1024 * 1024;
     private static final long MOST_READ_AWAY = 256L * 1024 * 1024;
     private static final int FORM_AROUND_IT = 64 * 1024;
+    static final int LARGEST_FORM = LARGEST_UPLOAD + FORM_AROUND_IT;
     private static final String PAGE = "/ride";
     private static final String SMOOTH = "smooth";
     private static final String WITH = "with";
@@ -190,7 +191,7 @@ public final class RidePages {
     }
 
     private static Route uploaded(Context ctx) {
-        if (ctx.req().getContentLengthLong() > LARGEST_UPLOAD + FORM_AROUND_IT) {
+        if (ctx.req().getContentLengthLong() > LARGEST_FORM) {
             readAway(ctx);
             throw tooLarge();
         }
