@@ -59,8 +59,11 @@ final class WeakestCommand extends KitCommand {
                     chain.side() + ": worst torque of the motor " + Numbers.fixed(chain.driveNm(), 1) + " N·m driving, "
                             + Numbers.fixed(chain.brakeNm(), 1) + " N·m braking",
                     desk.columns()));
-            lines.addAll(hanging("  driving first: ", TensionTables.first(chain, false), desk.columns()));
-            lines.addAll(hanging("  braking first: ", TensionTables.first(chain, true), desk.columns()));
+            for (var braking : new boolean[] {false, true}) {
+                var way = braking ? "  braking, " : "  driving, ";
+                lines.addAll(hanging(way + "gives first: ", TensionTables.givesFirst(chain, braking), desk.columns()));
+                lines.addAll(hanging(way + "held down: ", TensionTables.limitsFirst(chain, braking), desk.columns()));
+            }
             lines.addAll(TableText.of(TensionTables.links(chain)).lines(desk.columns()));
             if (!chain.needs().isEmpty()) {
                 lines.addAll(PowerText.needs(chain.needs(), desk.columns()));

@@ -174,6 +174,11 @@ final class AxleStrengthChecks {
         }
 
         @Override
+        String gives() {
+            return "the axle bends in a landing or a corner";
+        }
+
+        @Override
         Section[] sections() {
             return SECTIONS;
         }
@@ -239,6 +244,11 @@ final class AxleStrengthChecks {
                     "Goodman line and factors of Shigley, Mechanical Engineering Design, ch. 6, fillet by Norton's "
                             + "lines; jolts: common practice, no source",
                     about);
+        }
+
+        @Override
+        String gives() {
+            return "the axle tires on rough road";
         }
 
         @Override

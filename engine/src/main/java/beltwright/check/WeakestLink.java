@@ -91,9 +91,9 @@ public final class WeakestLink {
             estimates = List.copyOf(estimates);
         }
 
-        /// {@return what gives first as the torque rises}
-        public Optional<Link> first(boolean braking) {
-            return first(braking, EnumSet.allOf(Kind.class));
+        /// {@return what keeps the torque down first}
+        public Optional<Link> firstToLimit(boolean braking) {
+            return first(braking, EnumSet.of(Kind.LIMITS));
         }
 
         /// {@return what slips or breaks first: limits only keep the torque from rising}

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /// What gives first as the torque of a motor rises, for scripts.
 public final class WeakestJson {
@@ -27,8 +28,8 @@ public final class WeakestJson {
         json.put("side", chain.side().toString());
         DossierJson.number(json, "driveNm", chain.driveNm());
         DossierJson.number(json, "brakeNm", chain.brakeNm());
-        first(json, "drivesFirst", chain, false);
-        first(json, "brakesFirst", chain, true);
+        json.put("drivingGives", name(chain.firstToGive(false)));
+        json.put("brakingGives", name(chain.firstToGive(true)));
         var links = json.putArray("links");
         for (var link : chain.links()) {
             var one = links.addObject();
@@ -47,10 +48,7 @@ public final class WeakestJson {
         return json;
     }
 
-    private static void first(ObjectNode json, String name, WeakestLink.Chain chain, boolean braking) {
-        var first = json.putObject(name);
-        first.put("ofAll", chain.first(braking).map(WeakestLink.Link::name).orElse(""));
-        first.put(
-                "toGive", chain.firstToGive(braking).map(WeakestLink.Link::name).orElse(""));
+    private static String name(Optional<WeakestLink.Link> link) {
+        return link.map(WeakestLink.Link::name).orElse("");
     }
 }

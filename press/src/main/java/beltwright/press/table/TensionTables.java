@@ -5,6 +5,7 @@ import beltwright.check.WeakestLink;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /// A tension card and the links of a drive in words.
 public final class TensionTables {
@@ -118,18 +119,18 @@ public final class TensionTables {
         return worst == nominal ? text : text + " (" + Numbers.fixed(worst, 1) + ")";
     }
 
-    /// {@return what gives first in one direction, in a sentence}
-    public static String first(WeakestLink.Chain chain, boolean braking) {
-        var first = chain.first(braking);
-        if (first.isEmpty()) {
-            return "cannot tell: needs " + String.join(", ", chain.needs());
-        }
-        var gives = chain.firstToGive(braking);
-        var told = says(first.get(), braking);
-        return gives.isEmpty() || gives.equals(first) ? told : told + "; what gives first is " + says(gives.get(), braking);
+    /// {@return what slips or breaks first in one direction}
+    public static String givesFirst(WeakestLink.Chain chain, boolean braking) {
+        return said(chain.firstToGive(braking), chain, braking);
     }
 
-    private static String says(WeakestLink.Link link, boolean braking) {
-        return link.name() + ", " + torque(link.atNm(braking), link.atWorstNm(braking)) + " N·m: " + link.kind();
+    /// {@return what keeps the torque down first in one direction}
+    public static String limitsFirst(WeakestLink.Chain chain, boolean braking) {
+        return said(chain.firstToLimit(braking), chain, braking);
+    }
+
+    private static String said(Optional<WeakestLink.Link> link, WeakestLink.Chain chain, boolean braking) {
+        return link.map(l -> l.name() + ", " + torque(l.atNm(braking), l.atWorstNm(braking)) + " N·m: " + l.kind())
+                .orElse("cannot tell: needs " + String.join(", ", chain.needs()));
     }
 }
