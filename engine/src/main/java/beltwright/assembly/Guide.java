@@ -260,7 +260,8 @@ public final class Guide {
             return "N" + card.why().substring(1) + ". Do not ride it before that is mended.";
         }
         return "Leave it between " + Numbers.fixed(Math.ceil(card.frequencyHz(card.leastN())), 0) + " and "
-                + Numbers.fixed(Math.floor(card.frequencyHz(card.mostN())), 0) + " Hz, " + Numbers.fixed(card.leastN(), 0)
+                + Numbers.fixed(Math.floor(card.frequencyHz(card.mostN())), 0) + " Hz, "
+                + Numbers.fixed(card.leastN(), 0)
                 + " and " + Numbers.fixed(card.mostN(), 0) + " N: below it teeth may jump, above it is too much for "
                 + card.because() + ".";
     }

@@ -201,8 +201,8 @@ public record TensionCard(
         } else {
             var hung = HungWeights.parse(s.drive().belt().hungWeights());
             if (card.setN < hung.leastN() || card.setN > hung.mostN()) {
-                notes.add("weights were hung from " + Numbers.plain(hung.leastN()) + " to " + Numbers.plain(hung.mostN())
-                        + " N: at the target the frequency is carried on beyond them");
+                notes.add("weights were hung from " + Numbers.plain(hung.leastN()) + " to "
+                        + Numbers.plain(hung.mostN()) + " N: at the target the frequency is carried on beyond them");
             }
         }
         if (Double.isNaN(card.rippleN)) {

@@ -6,7 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/// The workshop's own jump tests of one belt on one drive pulley: at this tension at rest, this torque at the motor made
+/// The workshop's own jump tests of one belt on one drive pulley: at this tension at rest, this torque at the motor
+/// made
 /// a tooth jump. A straight line through them tells the torque at tensions between those tried, and at no others.
 ///
 /// @param tests three or more tensions

@@ -47,7 +47,8 @@ public final class TensionTables {
         return Numbers.fixed(card.leastN(), 0) + " to " + newtons(card.mostN())
                 + (Double.isNaN(low)
                         ? ""
-                        : ", " + Numbers.fixed(low, 0) + " to " + Numbers.fixed(card.frequencyHz(card.mostN()), 0) + " Hz")
+                        : ", " + Numbers.fixed(low, 0) + " to " + Numbers.fixed(card.frequencyHz(card.mostN()), 0)
+                                + " Hz")
                 + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; " + card.because()
                 + " set the upper end";
     }
@@ -81,7 +82,8 @@ public final class TensionTables {
     public static String ripple(TensionCard card) {
         return Double.isNaN(card.rippleN())
                 ? "cannot tell how far pulleys out of round make it swing: needs the belt's stiffness"
-                : "swings by ±" + newtons(card.rippleN()) + " over a turn, pulleys as far out of round as a maker allows";
+                : "swings by ±" + newtons(card.rippleN())
+                        + " over a turn, pulleys as far out of round as a maker allows";
     }
 
     /// {@return what heat does to it}
