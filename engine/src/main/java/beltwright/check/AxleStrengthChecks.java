@@ -106,6 +106,11 @@ final class AxleStrengthChecks {
             return scope() == Scope.DRIVE;
         }
 
+        @Override
+        String gives() {
+            return this instanceof Yield ? "the axle bends in a landing or a corner" : "the axle tires on rough road";
+        }
+
         /// {@return stress (MPa) that a section is asked for in one case}
         abstract double stressMpa(Subject s, At at, AxleLoad load, Section section, Case of);
 
@@ -174,11 +179,6 @@ final class AxleStrengthChecks {
         }
 
         @Override
-        String gives() {
-            return "the axle bends in a landing or a corner";
-        }
-
-        @Override
         Section[] sections() {
             return SECTIONS;
         }
@@ -244,11 +244,6 @@ final class AxleStrengthChecks {
                     "Goodman line and factors of Shigley, Mechanical Engineering Design, ch. 6, fillet by Norton's "
                             + "lines; jolts: common practice, no source",
                     about);
-        }
-
-        @Override
-        String gives() {
-            return "the axle tires on rough road";
         }
 
         @Override
