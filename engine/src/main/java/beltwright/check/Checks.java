@@ -25,6 +25,8 @@ public final class Checks {
                     ElectricalChecks.all(),
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
+                    SlotStrengthChecks.all(),
+                    ShaftJointChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
