@@ -26,7 +26,9 @@ public final class Checks {
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
                     SlotStrengthChecks.all(),
+                    HangerJointChecks.all(),
                     ShaftJointChecks.all(),
+                    PlateChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

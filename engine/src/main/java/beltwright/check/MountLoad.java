@@ -43,14 +43,12 @@ final class MountLoad {
 
     /// {@return M_t, moment about the axle (N·m)}
     static double turningNm(Subject s, At at, double motorNm) {
-        return DrivePull.wheelNm(s, motorNm)
-                + Tension.joltN(s, at) * at.most(s.at().centreDistanceMm()) / 1000;
+        return DrivePull.wheelNm(s, motorNm) + Tension.joltN(s, at) * at.most(s.at().centreDistanceMm()) / 1000;
     }
 
     /// {@return the can's outermost reach from the axle (mm)}
     static double reachMm(Subject s, At at) {
-        return at.most(s.at().centreDistanceMm())
-                + at.most(s.drive().motor().canDiameterMm()) / 2;
+        return at.most(s.at().centreDistanceMm()) + at.most(s.drive().motor().canDiameterMm()) / 2;
     }
 
     /// {@return M_strike, moment about the axle as a kerb strikes the can (N·m)}
@@ -150,7 +148,7 @@ final class MountLoad {
     }
 
     /// Writes the lines up to T_plate.
-    static void writePlate(Subject s, Working w) {
+    static double writePlate(Subject s, Working w) {
         w.given("l_can", s.drive().motor().canLengthMm());
         w.line("x_m", "l_can/2", massMm(s, At.NOMINAL), "mm", "mounting face to the middle of the motor");
         writeSection(s, w);
@@ -164,13 +162,11 @@ final class MountLoad {
                 "s_t",
                 "3000·(x_m/r_strike)/(b_net·t^2)",
                 Plate.twistMpa(
-                        massMm(s, At.NOMINAL) / reachMm(s, At.NOMINAL),
-                        netMm(s, At.NOMINAL),
-                        thickMm(s, At.NOMINAL)),
+                        massMm(s, At.NOMINAL) / reachMm(s, At.NOMINAL), netMm(s, At.NOMINAL), thickMm(s, At.NOMINAL)),
                 "MPa per N·m",
                 "twist by a force beside the plate");
         PlateStrength.writeYield(s, w);
-        w.line("T_plate", "R_y/√(s_e^2 + 3·s_t^2)", plateNm(s, At.NOMINAL), "N·m", "the plate yields");
+        return w.line("T_plate", "R_y/√(s_e^2 + 3·s_t^2)", plateNm(s, At.NOMINAL), "N·m", "the plate yields");
     }
 
     /// Writes the section that slots and opening leave: b_p, t, b_net, I_p.
@@ -182,7 +178,12 @@ final class MountLoad {
         w.given("b_slot", mount.slotWidthMm());
         w.given("d_opening", mount.openingMm());
         w.given("s_slot", "slot beside the centre line", MountChecks.SlotWeb.slotAside(s), "layout");
-        w.line("b_net", "b_p − 2·b_slot − d_opening", netMm(s, At.NOMINAL), "mm", "what two slots and the opening leave");
+        w.line(
+                "b_net",
+                "b_p − 2·b_slot − d_opening",
+                netMm(s, At.NOMINAL),
+                "mm",
+                "what two slots and the opening leave");
         if (Double.isNaN(netMm(s, At.NOMINAL)) || Double.isNaN(edgewiseMpa(s, At.NOMINAL, 1))) {
             w.needs("a plate that its slots and its opening leave whole");
         }

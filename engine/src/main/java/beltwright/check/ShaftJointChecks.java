@@ -125,8 +125,7 @@ final class ShaftJointChecks {
         private static double keySideNm(Subject s, At at) {
             var motor = s.drive().motor();
             double stands = at.least(motor.overKeyMm()) - at.most(motor.shaftDiameterMm());
-            return Key.bearingNm(
-                    stands, at.least(filledMm(s)), pressureMpa(s), at.least(motor.shaftDiameterMm()));
+            return Key.bearingNm(stands, at.least(filledMm(s)), pressureMpa(s), at.least(motor.shaftDiameterMm()));
         }
 
         /// {@return holding power of the set screws over that of one (1); closer than 60° they count as one}
@@ -206,7 +205,9 @@ final class ShaftJointChecks {
                     ? s.drive().motor().shaftMaterial()
                     : s.drive().drivePulley().material();
             if (id.isBlank()) {
-                var part = ofShaft ? s.drive().motor().id() : s.drive().drivePulley().id();
+                var part = ofShaft
+                        ? s.drive().motor().id()
+                        : s.drive().drivePulley().id();
                 w.needs(part + "." + field);
                 w.given(symbol, property.toString(), Double.NaN, property.unit(), "the material is not known");
                 return;
@@ -288,13 +289,12 @@ final class ShaftJointChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            var how =
-                    switch (form(s)) {
-                        case NONE -> "nothing holds";
-                        case SCREWS -> "held by set screws alone";
-                        case FLAT -> "held by the flat";
-                        case KEY -> "held by the key";
-                    };
+            var how = switch (form(s)) {
+                case NONE -> "nothing holds";
+                case SCREWS -> "held by set screws alone";
+                case FLAT -> "held by the flat";
+                case KEY -> "held by the key";
+            };
             return how + ", " + r.capacityText() + " N·m; peaks of " + r.demandText() + " either way";
         }
 

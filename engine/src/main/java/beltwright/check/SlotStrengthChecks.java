@@ -378,8 +378,8 @@ final class SlotStrengthChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            return r.demandText() + " MPa in the worst screw; proof strength "
-                    + Numbers.fixed(r.capacity(), 0) + " MPa";
+            return r.demandText() + " MPa in the worst screw; proof strength " + Numbers.fixed(r.capacity(), 0)
+                    + " MPa";
         }
 
         @Override
