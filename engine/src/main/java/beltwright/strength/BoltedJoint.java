@@ -10,7 +10,7 @@ package beltwright.strength;
 ///     n_f = S_e·(S_ut − σ_i)/(σ_a·(S_ut + S_e))         σ_a = C·F/(2·A_t)         σ_i = F_i/A_t
 ///
 /// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., ch. 8 (eq. 8-22 and ex. 8-4); a single cone is its eq.
-///   8-20, the factors its eq. 8-28 to 8-30 and 8-38, from memory.
+///   8-20, the factors its eq. 8-28 to 8-30 and 8-38, from memory; printed examples agree (BJ-31, BJ-37, BJ-40, BJ-41).
 /// - Valid: k_m in one piece: parts of one material, a washer face 1.5·d wide. Parts that stay together.
 /// - Neglects: plates too narrow for the cone of pressure under a head.
 public final class BoltedJoint {

@@ -13,6 +13,7 @@ import beltwright.strength.Key;
 import beltwright.strength.Plate;
 import beltwright.strength.PressFit;
 import beltwright.strength.PressFit.Stuff;
+import beltwright.strength.SetScrewHold;
 import beltwright.strength.ShaftStress;
 import beltwright.strength.ShoulderFillet;
 import beltwright.strength.StaticBearing;
@@ -49,6 +50,22 @@ final class StrengthAnswers {
                         i.number("strengthMpa"));
             }),
             entry("form factor of a hole", i -> Plate.holeFactor(i.number("holeMm"), i.number("widthMm"))),
+            entry(
+                    "pressure of a screw in its hole",
+                    i -> Plate.bearingMpa(i.number("forceN"), i.number("screwMm"), i.number("thickMm"))),
+            entry(
+                    "stress of a bent plate",
+                    i -> Plate.flatwiseMpa(i.number("bendingNm"), i.number("widthMm"), i.number("thickMm"))),
+            entry(
+                    "amplitude by two points",
+                    i -> Plate.fatigueMpa(
+                            i.number("turns"),
+                            i.number("oneTurns"),
+                            i.number("oneMpa"),
+                            i.number("otherTurns"),
+                            i.number("otherMpa"))),
+            entry("seating torque of a set screw", i -> SetScrewHold.seatingNm(i.number("screwMm"))),
+            entry("flat point over cup point", i -> SetScrewHold.FLAT_POINT),
             entry(
                     "bending of an axle",
                     i -> Axle.bendingNm(
