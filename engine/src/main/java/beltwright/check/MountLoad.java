@@ -154,7 +154,7 @@ final class MountLoad {
         writeSection(s, w);
         w.line(
                 "s_e",
-                "1000·b_p/2/I_p",
+                "1000·b_p/2/I_n",
                 edgewiseMpa(s, At.NOMINAL, 1),
                 "MPa per N·m",
                 "edgewise bending across the slots, for each N·m about the axle");
@@ -169,7 +169,7 @@ final class MountLoad {
         return w.line("T_plate", "R_y/√(s_e^2 + 3·s_t^2)", plateNm(s, At.NOMINAL), "N·m", "the plate yields");
     }
 
-    /// Writes the section that slots and opening leave: b_p, t, b_net, I_p.
+    /// Writes the section that slots and opening leave: b_p, t, b_net, I_n.
     static void writeSection(Subject s, Working w) {
         var mount = s.drive().mount();
         w.given("r_plate", mount.plateRadiusMm());
@@ -192,7 +192,7 @@ final class MountLoad {
         double opening = mount.openingMm().nominal();
         double off = MountChecks.SlotWeb.slotAside(s).nominal();
         w.line(
-                "I_p",
+                "I_n",
                 "t·((b_p^3 − d_opening^3)/12 − 2·(b_slot^3/12 + b_slot·s_slot^2))",
                 thickMm(s, At.NOMINAL)
                         * ((b * b * b - opening * opening * opening) / 12

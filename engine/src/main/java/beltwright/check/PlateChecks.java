@@ -104,7 +104,7 @@ final class PlateChecks {
                     "bends the plate in its plane at the slots");
             w.line(
                     "σ_slot",
-                    "K_n·(6000·M_o/(b_net·t^2) + 1000·M_s·b_p/2/I_p)",
+                    "K_n·(6000·M_o/(b_net·t^2) + 1000·M_s·b_p/2/I_n)",
                     slotMpa(s, At.NOMINAL, torque),
                     "MPa",
                     "at the end of a slot");
@@ -213,7 +213,7 @@ final class PlateChecks {
                     "in the plane of the plate, driving and braking in turn");
             w.line(
                     "σ_a",
-                    "K_n·(6000·(P·x_p/2 + k_often·F_jolt·x_m)/1000/(b_net·t^2) + 1000·M_a·b_p/2/I_p)",
+                    "K_n·(6000·(P·x_p/2 + k_often·F_jolt·x_m)/1000/(b_net·t^2) + 1000·M_a·b_p/2/I_n)",
                     amplitudeMpa(s, At.NOMINAL, torque),
                     "MPa",
                     "amplitude, as though the belt went slack each time: safe");

@@ -8,6 +8,7 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Material;
 import beltwright.part.Material.Property;
 import beltwright.part.Screw;
 import beltwright.part.StandardSizes;
@@ -15,6 +16,7 @@ import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
+import beltwright.strength.Plate;
 import beltwright.strength.ThreadStrip;
 import beltwright.strength.Tightening;
 import java.util.ArrayList;
@@ -172,7 +174,12 @@ final class ScrewChecks {
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
-                s.kit().reference().material(place.material(s)).shearMpa());
+                lastingShearMpa(s.kit().reference().material(place.material(s))));
+    }
+
+    /// {@return shear strength (MPa) under a preload that stays on for months}
+    private static double lastingShearMpa(Material m) {
+        return PlateStrength.plastic(m) ? Plate.CREEP_SHARE * m.shearMpa() : m.shearMpa();
     }
 
     /// Screw and hole have one thread.
@@ -284,7 +291,12 @@ final class ScrewChecks {
                     "mm²/mm",
                     "sheared area per length");
             w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
-            out.set(w.line("l_wanted", "n·F/(A_1·τ)", wanted(s, place), "mm", "engagement wanted"), engaged);
+            boolean plastic = PlateStrength.plastic(material);
+            if (plastic) {
+                w.given("k_creep", "share of it borne for months", Plate.CREEP_SHARE, "", HABIT);
+            }
+            var shear = plastic ? "(k_creep·τ)" : "τ";
+            out.set(w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"), engaged);
         }
 
         @Override

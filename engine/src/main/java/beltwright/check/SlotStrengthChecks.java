@@ -232,13 +232,13 @@ final class SlotStrengthChecks {
             w.given("t", mount.plateThicknessMm());
             w.given("t_washer", s.drive().motorWasher().thicknessMm());
             w.line(
-                    "l_b",
+                    "l_k",
                     "t + t_washer + d_s",
                     stretchMm(s),
                     "mm",
                     "what stretches, with half a diameter in head and thread each; VDI 2230-1 (from memory)");
             w.given("E_s", "modulus of elasticity, steel", STEEL_MPA, "MPa", "Shigley, table A-5");
-            w.line("k_s", "A_t·E_s/l_b", screw(s), "N/mm", "stiffness of the screw, threaded all along");
+            w.line("k_s", "A_t·E_s/l_k", screw(s), "N/mm", "stiffness of the screw, threaded all along");
             PlateStrength.quote(w, "E_p", PlateStrength.material(s), Property.YOUNG);
             w.given(
                     "k_c",
