@@ -25,7 +25,8 @@ final class Assumed {
     private static Dimension rule(String field, double low, double nominal, double high, String reason) {
         var text = low == high
                 ? Numbers.plain(nominal)
-                : Numbers.plain(nominal) + " (" + Numbers.plain(low) + " to " + Numbers.plain(high) + ")";
+                : Numbers.plain(nominal) + " +" + Numbers.significant(high - nominal, 3) + "/-"
+                        + Numbers.significant(nominal - low, 3);
         return new Dimension(
                 "task." + field,
                 text,

@@ -142,10 +142,14 @@ final class PlateChecks {
         }
     }
 
-    /// Starts, stops and jolts that come again and again, as an even amplitude about nothing.
+    /// Starts, stops and jolts that come again and again, as an even amplitude about nothing. While the slack side is
+    /// taut the sum of both spans stays what it is at rest, so that the pull swings only as rims run out.
     static final class Fatigued extends StrengthCheck {
         /// Share of the worst jolt that comes again and again (1).
         private static final double OFTEN = 1.0 / 3;
+
+        /// By how much of itself the pull swings either way: a rim that runs out by a tenth of a millimetre does that.
+        private static final double SWING = 0.25;
 
         /// Milled surface with tool marks against a polished bar (1).
         private static final double SURFACE = 0.8;
@@ -156,7 +160,8 @@ final class PlateChecks {
                     "Mount plate lasts",
                     "MPa",
                     Scope.DRIVE,
-                    "Goodman's line, Shigley ch. 6; surface, and how much of a jolt comes often: " + HABIT,
+                    "Goodman's line, Shigley ch. 6; surface, swing of the pull, how much of a jolt comes often: "
+                            + HABIT,
                     ABOUT);
             placed();
         }
@@ -167,7 +172,7 @@ final class PlateChecks {
         }
 
         private static double meanMpa(Subject s, At at, double motorNm) {
-            return notch(s, at) * flatwiseMpa(s, at, MountLoad.pullNm(s, at, motorNm) / 2);
+            return notch(s, at) * flatwiseMpa(s, at, MountLoad.pullNm(s, at, motorNm));
         }
 
         private static double turningNm(Subject s, At at, double motorNm) {
@@ -175,7 +180,7 @@ final class PlateChecks {
         }
 
         private static double amplitudeMpa(Subject s, At at, double motorNm) {
-            double overhung = MountLoad.pullNm(s, at, motorNm) / 2 + OFTEN * MountLoad.joltNm(s, at);
+            double overhung = SWING * MountLoad.pullNm(s, at, motorNm) + OFTEN * MountLoad.joltNm(s, at);
             return notch(s, at)
                     * (flatwiseMpa(s, at, overhung) + MountLoad.edgewiseMpa(s, at, turningNm(s, at, motorNm)));
         }
@@ -205,6 +210,7 @@ final class PlateChecks {
             DrivePull.writeWheel(s, w);
             writeNotch(s, w);
             w.given("k_often", "share of the worst jolt that comes again and again", OFTEN, "", HABIT);
+            w.given("k_swing", "share by which the pull swings either way", SWING, "", HABIT);
             w.line(
                     "M_a",
                     "M_w + k_often·F_jolt·k2/2000",
@@ -213,11 +219,11 @@ final class PlateChecks {
                     "in the plane of the plate, driving and braking in turn");
             w.line(
                     "σ_a",
-                    "K_n·(6000·(P·x_p/2 + k_often·F_jolt·x_m)/1000/(b_net·t^2) + 1000·M_a·b_p/2/I_n)",
+                    "K_n·(6000·(k_swing·P·x_p + k_often·F_jolt·x_m)/1000/(b_net·t^2) + 1000·M_a·b_p/2/I_n)",
                     amplitudeMpa(s, At.NOMINAL, torque),
                     "MPa",
-                    "amplitude, as though the belt went slack each time: safe");
-            w.line("σ_m", "K_n·6000·P·x_p/2000/(b_net·t^2)", meanMpa(s, At.NOMINAL, torque), "MPa", "mean");
+                    "amplitude: the pull swings as rims run out, its mean stays");
+            w.line("σ_m", "K_n·6000·P·x_p/1000/(b_net·t^2)", meanMpa(s, At.NOMINAL, torque), "MPa", "mean");
             PlateStrength.quote(w, "R_m", PlateStrength.material(s), Property.TENSILE);
             PlateStrength.writeWarm(s, w);
             boolean plastic = PlateStrength.plastic(PlateStrength.material(s));

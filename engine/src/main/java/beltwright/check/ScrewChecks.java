@@ -296,7 +296,9 @@ final class ScrewChecks {
                 w.given("k_creep", "share of it borne for months", Plate.CREEP_SHARE, "", HABIT);
             }
             var shear = plastic ? "(k_creep·τ)" : "τ";
-            out.set(w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"), engaged);
+            out.set(
+                    w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"),
+                    engaged);
         }
 
         @Override

@@ -30,7 +30,7 @@ final class Tension {
         var tests = s.drive().placement().jumpTests();
         return JumpTests.given(tests)
                 ? JumpTests.parse(tests).tensionN(JUMP_MARGIN * motorNm)
-                : SpanTension.startN(DrivePull.effectiveN(s, motorNm));
+                : SpanTension.leastN(DrivePull.effectiveN(s, motorNm));
     }
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
