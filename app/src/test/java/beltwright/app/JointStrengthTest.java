@@ -152,13 +152,16 @@ class JointStrengthTest {
     }
 
     @Test
-    void warmthAndMonthsCountForAPlasticAndNotForMetal() {
+    void warmthCountsForAllButSteelAndMonthsForAPlastic() {
         var plastic = "mount-city.material=pa66-gf30";
+        var steel = "mount-city.material=steel-hardened";
         var hot = KIT + ".task.mountC=80";
         var cold = KIT + ".task.mountC=23";
         assertThat(joint(KIT, "plate-bending", plastic, cold).capacity()).isCloseTo(115 / 2.0, within(1e-9));
         assertThat(joint(KIT, "plate-bending", plastic, hot).capacity()).isCloseTo(115 / 4.0, within(1e-9));
-        assertThat(joint(KIT, "plate-bending", hot).capacity()).isEqualTo(480);
+        assertThat(joint(KIT, "plate-bending", cold).capacity()).isEqualTo(480);
+        assertThat(joint(KIT, "plate-bending", hot).capacity()).isBetween(240.0, 480.0);
+        assertThat(joint(KIT, "plate-bending", steel, hot).capacity()).isEqualTo(900);
     }
 
     @ParameterizedTest(name = "{0} fails with {2}")

@@ -11,6 +11,8 @@ import beltwright.quantity.Source;
 /// source.
 final class Assumed {
     private static final Dimension LANDING = rule("landingFactor", 2, 3, 4, "a kerb's drop on stiff legs");
+    private static final Dimension ROAD = rule("roadFactor", 1.3, 1.5, 1.7, "hard wheels on rough asphalt");
+    private static final Dimension LEANING = rule("drivenBrakingPercent", 50, 55, 60, "a rider who leans back");
     private static final Dimension CORNERING = rule("corneringFactor", 0.3, 0.5, 0.6, "as much as urethane grips");
     private static final Dimension JOLT = rule("motorJoltFactor", 8, 10, 12, "rough road on hard wheels");
     private static final Dimension STRIKE = rule("strikeFactor", 0.5, 1, 1.5, "a kerb that stops the board");
@@ -42,6 +44,15 @@ final class Assumed {
 
     static Dimension landing(Kit kit) {
         return or(kit, kit.task().landingFactor(), LANDING);
+    }
+
+    static Dimension road(Kit kit) {
+        return or(kit, kit.task().roadFactor(), ROAD);
+    }
+
+    /// {@return the greater share of the weight that this axle carries (%)}
+    static Dimension axleShare(Kit kit) {
+        return or(kit, kit.task().drivenBrakingPercent(), LEANING);
     }
 
     static Dimension cornering(Kit kit) {

@@ -29,6 +29,7 @@ public final class Checks {
                     HangerJointChecks.all(),
                     ShaftJointChecks.all(),
                     PlateChecks.all(),
+                    AxleStrengthChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

@@ -74,13 +74,9 @@ final class HangerJointChecks {
         }
 
         private static double softerMpa(Subject s) {
-            var reference = s.kit().reference();
             return Math.min(
-                    PlateStrength.material(s).of(Property.HEAD).number(),
-                    reference
-                            .material(s.kit().hanger().material())
-                            .of(Property.HEAD)
-                            .number());
+                    PlateStrength.of(s, Property.HEAD),
+                    Made.of(s, s.kit().hanger().material(), Property.HEAD));
         }
 
         private static double crushesNm(Subject s, At at) {
@@ -133,8 +129,8 @@ final class HangerJointChecks {
             w.given("b_h", hanger.sectionDepthMm());
             w.line("b_f", "min(h, b_h)", flatMm(s, At.NOMINAL), "mm", "the narrower side, to be safe");
             w.given("l_clamp", s.drive().mount().clampLengthMm());
-            PlateStrength.quote(w, "p_mount", PlateStrength.material(s), Property.HEAD);
-            PlateStrength.quote(w, "p_hanger", s.kit().reference().material(hanger.material()), Property.HEAD);
+            PlateStrength.quote(w, "p_mount", s, Property.HEAD);
+            Made.given(w, "p_hanger", s, hanger.id() + ".material", hanger.material(), Property.HEAD);
             w.line("p_c", "min(p_mount, p_hanger)", softerMpa(s), "MPa", "the softer bears");
             w.line("T_crush", "p_c·b_f^2·l_clamp/6000", crushesNm(s, At.NOMINAL), "N·m", "its edges sink in");
         }

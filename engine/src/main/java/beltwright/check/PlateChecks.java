@@ -116,27 +116,18 @@ final class PlateChecks {
                     "MPa",
                     "at the edge of the clamp");
             w.line("σ_plate", "max(σ_slot, σ_clamp)", demand(s, At.NOMINAL, torque), "MPa", "whichever is more");
-            PlateStrength.writeYield(s, w);
-            if (PlateStrength.plastic(PlateStrength.material(s))) {
-                w.given("k_creep", "share of it borne for months", Plate.CREEP_SHARE, "", HABIT);
-                w.line(
-                        "R_long",
-                        "k_creep·R_y",
-                        capacity(s, At.NOMINAL, torque),
-                        "MPa",
-                        "under a belt that always pulls");
-            }
+            PlateStrength.writeLasting(s, w);
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            var plastic = PlateStrength.plastic(PlateStrength.material(s)) ? ", warm and for months" : "";
+            var plastic = PlateStrength.plastic(s) ? ", warm and for months" : "";
             return r.demandText() + " MPa in the plate; it bears " + r.capacityText() + plastic;
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return PlateStrength.plastic(PlateStrength.material(s))
+            return PlateStrength.plastic(s)
                     ? "a metal plate: no printed or moulded part in the path of the belt's pull"
                     : "a thicker or wider plate, or the pulley nearer to it";
         }
@@ -186,7 +177,7 @@ final class PlateChecks {
         }
 
         private static double tensileMpa(Subject s, At at) {
-            return PlateStrength.material(s).of(Property.TENSILE).number() * PlateStrength.warmShare(s, at);
+            return PlateStrength.of(s, Property.TENSILE) * PlateStrength.warmShare(s, at);
         }
 
         @Override
@@ -199,7 +190,7 @@ final class PlateChecks {
         double capacity(Subject s, At at, double motorNm) {
             return SURFACE
                     * Fatigue.RELIABLE_99
-                    * PlateStrength.material(s).of(Property.FATIGUE).number()
+                    * PlateStrength.of(s, Property.FATIGUE)
                     * PlateStrength.warmShare(s, at);
         }
 
@@ -224,20 +215,18 @@ final class PlateChecks {
                     "MPa",
                     "amplitude: the pull swings as rims run out, its mean stays");
             w.line("σ_m", "K_n·6000·P·x_p/1000/(b_net·t^2)", meanMpa(s, At.NOMINAL, torque), "MPa", "mean");
-            PlateStrength.quote(w, "R_m", PlateStrength.material(s), Property.TENSILE);
+            PlateStrength.quote(w, "R_m", s, Property.TENSILE);
             PlateStrength.writeWarm(s, w);
-            boolean plastic = PlateStrength.plastic(PlateStrength.material(s));
-            var warm = plastic ? "·k_warm" : "";
             double demand = demand(s, At.NOMINAL, torque);
             if (Double.isFinite(demand)) {
-                w.line("σ_r", "σ_a/(1 − σ_m/(R_m" + warm + "))", demand, "MPa", "the same about nothing, Goodman");
+                w.line("σ_r", "σ_a/(1 − σ_m/(R_m·k_hot))", demand, "MPa", "the same about nothing, Goodman");
             } else {
                 w.given("σ_r", "the mean alone is more than it stands", demand, "MPa", "Goodman");
             }
-            PlateStrength.quote(w, "S_f", PlateStrength.material(s), Property.FATIGUE);
+            PlateStrength.quote(w, "S_f", s, Property.FATIGUE);
             w.given("k_a", "milled surface against a polished bar", SURFACE, "", HABIT);
             w.given("k_e", "99 of 100 last", Fatigue.RELIABLE_99, "", "Shigley ch. 6 (from memory)");
-            w.line("S_plate", "k_a·k_e·S_f" + warm, capacity(s, At.NOMINAL, torque), "MPa", "amplitude that it lasts");
+            w.line("S_plate", "k_a·k_e·S_f·k_hot", capacity(s, At.NOMINAL, torque), "MPa", "amplitude that it lasts");
         }
 
         @Override
@@ -247,7 +236,7 @@ final class PlateChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return PlateStrength.plastic(PlateStrength.material(s))
+            return PlateStrength.plastic(s)
                     ? "a metal plate: no printed or moulded part in the path of the belt's pull"
                     : "a thicker or wider plate, smooth slot ends, or the pulley nearer to the plate";
         }

@@ -8,7 +8,6 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
-import beltwright.part.Material;
 import beltwright.part.Material.Property;
 import beltwright.part.Screw;
 import beltwright.part.StandardSizes;
@@ -16,7 +15,6 @@ import beltwright.part.Thread;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
-import beltwright.strength.Plate;
 import beltwright.strength.ThreadStrip;
 import beltwright.strength.Tightening;
 import java.util.ArrayList;
@@ -174,12 +172,7 @@ final class ScrewChecks {
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
-                lastingShearMpa(s.kit().reference().material(place.material(s))));
-    }
-
-    /// {@return shear strength (MPa) under a preload that stays on for months}
-    private static double lastingShearMpa(Material m) {
-        return PlateStrength.plastic(m) ? Plate.CREEP_SHARE * m.shearMpa() : m.shearMpa();
+                Made.lastingShare(s, place.material(s)) * Made.of(s, place.material(s), Property.SHEAR));
     }
 
     /// Screw and hole have one thread.
@@ -291,9 +284,9 @@ final class ScrewChecks {
                     "mm²/mm",
                     "sheared area per length");
             w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
-            boolean plastic = PlateStrength.plastic(material);
+            boolean plastic = Made.plastic(s, material.id());
             if (plastic) {
-                w.given("k_creep", "share of it borne for months", Plate.CREEP_SHARE, "", HABIT);
+                w.given("k_creep", "share of it borne for months", Made.lastingShare(s, material.id()), "", HABIT);
             }
             var shear = plastic ? "(k_creep·τ)" : "τ";
             out.set(

@@ -1,7 +1,6 @@
 package beltwright.check;
 
 import beltwright.kit.Role;
-import beltwright.part.Material;
 import beltwright.part.Material.Property;
 import beltwright.part.ShaftForm;
 import beltwright.quantity.Range;
@@ -87,17 +86,11 @@ final class ShaftJointChecks {
             return ShaftChecks.Reach.filled(s);
         }
 
-        private static double of(Subject s, String id, Property property) {
-            return id.isBlank()
-                    ? Double.NaN
-                    : s.kit().reference().material(id).of(property).number();
-        }
-
         /// {@return pressure that the softer of shaft and pulley bears (MPa)}
         private static double pressureMpa(Subject s) {
             return Math.min(
-                    of(s, s.drive().motor().shaftMaterial(), Property.YIELD),
-                    of(s, s.drive().drivePulley().material(), Property.YIELD));
+                    Made.of(s, s.drive().motor().shaftMaterial(), Property.YIELD),
+                    Made.of(s, s.drive().drivePulley().material(), Property.YIELD));
         }
 
         private static double flats(Subject s) {
@@ -118,7 +111,7 @@ final class ShaftJointChecks {
             return Key.shearNm(
                     at.least(s.drive().motor().keyWidthMm()),
                     at.least(filledMm(s)),
-                    of(s, s.drive().motor().shaftMaterial(), Property.SHEAR),
+                    Made.of(s, s.drive().motor().shaftMaterial(), Property.SHEAR),
                     at.least(s.drive().motor().shaftDiameterMm()));
         }
 
@@ -167,7 +160,7 @@ final class ShaftJointChecks {
                     ? 0
                     : screws
                             * SetScrewHold.onFlatNm(
-                                    tipMm(s), of(s, s.drive().motor().shaftMaterial(), Property.YIELD));
+                                    tipMm(s), Made.of(s, s.drive().motor().shaftMaterial(), Property.YIELD));
         }
 
         @Override
@@ -204,16 +197,9 @@ final class ShaftJointChecks {
             var id = ofShaft
                     ? s.drive().motor().shaftMaterial()
                     : s.drive().drivePulley().material();
-            if (id.isBlank()) {
-                var part = ofShaft
-                        ? s.drive().motor().id()
-                        : s.drive().drivePulley().id();
-                w.needs(part + "." + field);
-                w.given(symbol, property.toString(), Double.NaN, property.unit(), "the material is not known");
-                return;
-            }
-            Material m = s.kit().reference().material(id);
-            PlateStrength.quote(w, symbol, m, property);
+            var part =
+                    ofShaft ? s.drive().motor().id() : s.drive().drivePulley().id();
+            Made.given(w, symbol, s, part + "." + field, id, property);
         }
 
         private static void writeFlat(Subject s, Working w) {

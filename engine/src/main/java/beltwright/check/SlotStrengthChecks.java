@@ -123,7 +123,7 @@ final class SlotStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return PlateStrength.material(s).of(Property.HEAD).number();
+            return PlateStrength.of(s, Property.HEAD);
         }
 
         @Override
@@ -150,7 +150,7 @@ final class SlotStrengthChecks {
                     "mm²",
                     "that circle less what of it lies over the slot");
             w.line("p_head", "F/A_p", demand(s, At.NOMINAL, 0), "MPa", "at the preload aimed at; at worst s_F higher");
-            PlateStrength.quote(w, "p_most", PlateStrength.material(s), Property.HEAD);
+            PlateStrength.quote(w, "p_most", s, Property.HEAD);
         }
 
         @Override
@@ -200,7 +200,7 @@ final class SlotStrengthChecks {
                     coneMm(s),
                     thread(s).majorMm(),
                     s.drive().mount().plateThicknessMm().nominal(),
-                    PlateStrength.material(s).of(Property.YOUNG).number());
+                    PlateStrength.of(s, Property.YOUNG));
         }
 
         static double share(Subject s) {
@@ -239,7 +239,7 @@ final class SlotStrengthChecks {
                     "what stretches, with half a diameter in head and thread each; VDI 2230-1 (from memory)");
             w.given("E_s", "modulus of elasticity, steel", STEEL_MPA, "MPa", "Shigley, table A-5");
             w.line("k_s", "A_t·E_s/l_k", screw(s), "N/mm", "stiffness of the screw, threaded all along");
-            PlateStrength.quote(w, "E_p", PlateStrength.material(s), Property.YOUNG);
+            PlateStrength.quote(w, "E_p", s, Property.YOUNG);
             w.given(
                     "k_c",
                     "stiffness of the plate under head and washer",

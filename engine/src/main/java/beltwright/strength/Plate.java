@@ -20,8 +20,7 @@ public final class Plate {
     /// Share of its strength that a printed part keeps across its layers (1). Common practice, no source.
     public static final double LAYER_SHARE = 0.5;
 
-    /// Where a plastic has all of its printed strength (°C).
-    public static final double ROOM_C = 23;
+    private static final double ROOM_C = 23;
 
     private Plate() {}
 
