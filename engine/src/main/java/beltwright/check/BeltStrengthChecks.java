@@ -126,6 +126,11 @@ final class BeltStrengthChecks {
         }
 
         @Override
+        String gives() {
+            return "the belt's teeth or cords";
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             return at.most(Assumed.peak(s.kit())) * DrivePull.effectiveN(s, motorNm);
         }
@@ -254,11 +259,6 @@ final class BeltStrengthChecks {
         }
 
         @Override
-        boolean torqued() {
-            return true;
-        }
-
-        @Override
         double demand(Subject s, At at, double motorNm) {
             return Tension.leastN(s, motorNm);
         }
@@ -310,16 +310,10 @@ final class BeltStrengthChecks {
         @Override
         public String says(Subject s, Reading r) {
             if (r.capacity() < r.demand()) {
-                return "no band: " + because(s) + " stand " + r.capacityText() + " N; " + r.demandText()
+                return "no band: " + Tension.upperEnd(s) + " stand " + r.capacityText() + " N; " + r.demandText()
                         + " N is the least";
             }
-            return r.demandText() + " to " + r.capacityText() + " N; " + because(s) + " set the upper end";
-        }
-
-        private static String because(Subject s) {
-            return Tension.byMotorBearingN(s, At.NOMINAL) < Tension.bySlotsN(s, At.NOMINAL)
-                    ? "the motor's bearing"
-                    : "the slot screws";
+            return r.demandText() + " to " + r.capacityText() + " N; " + Tension.upperEnd(s) + " set the upper end";
         }
 
         @Override
@@ -348,11 +342,6 @@ final class BeltStrengthChecks {
         @Override
         public boolean applies(Subject s) {
             return s.drive().placement().tensionN().known();
-        }
-
-        @Override
-        boolean torqued() {
-            return true;
         }
 
         @Override

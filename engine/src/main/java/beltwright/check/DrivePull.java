@@ -15,7 +15,8 @@ import beltwright.power.RoadLoad;
 final class DrivePull {
     private DrivePull() {}
 
-    private static double controllerNm(Subject s, At at, boolean braking) {
+    /// {@return torque of the motor (N·m) at the controller's limit}
+    static double controllerNm(Subject s, At at, boolean braking) {
         var controller = s.kit().controller();
         var stated = braking ? controller.brakeCurrentA() : controller.driveCurrentA();
         double direct = MotorModel.directCurrentA(at.most(stated), controller.currentIs());

@@ -32,6 +32,16 @@ abstract class StrengthCheck extends Check {
         return false;
     }
 
+    /// {@return what gives, in the table of the weakest link}
+    String gives() {
+        return name();
+    }
+
+    /// {@return what it does when it gives}
+    WeakestLink.Kind kind() {
+        return WeakestLink.Kind.BREAKS;
+    }
+
     /// {@return torque that must be stood (N·m); 0 where the motor has no part in it}
     double motorNm(Subject s, At at) {
         return scope() == Scope.DRIVE ? DrivePull.worstNm(s, at) : 0;

@@ -1,7 +1,9 @@
 package beltwright.check;
 
+import beltwright.belt.SpanFrequency;
 import beltwright.belt.SpanTension;
 import beltwright.kit.JumpTests;
+import beltwright.part.HungWeights;
 import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
 import beltwright.power.RoadLoad;
@@ -31,10 +33,39 @@ final class Tension {
                 : SpanTension.startN(DrivePull.effectiveN(s, motorNm));
     }
 
-    /// {@return tension at rest (N) that the drive is set to: as typed, else the least}
+    /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
     static double setN(Subject s, At at, double motorNm) {
         var typed = s.drive().placement().tensionN();
-        return typed.known() ? at.most(typed) : leastN(s, motorNm);
+        return typed.known() ? at.most(typed) : SpanTension.FRESH * leastN(s, motorNm);
+    }
+
+    /// {@return how the tension of the free span is heard}
+    static Tone tone(Subject s) {
+        double span = s.at().spanMm();
+        var hung = s.drive().belt().hungWeights();
+        if (!HungWeights.given(hung)) {
+            return new Tone(SpanFrequency.factor(s.drive().belt().massGPerM().nominal() / 1000, span), 0);
+        }
+        var tried = HungWeights.parse(hung);
+        var fit = SpanFrequency.fit(
+                tried.readings().stream()
+                        .mapToDouble(HungWeights.Reading::tensionN)
+                        .toArray(),
+                tried.readings().stream()
+                        .mapToDouble(HungWeights.Reading::frequencyHz)
+                        .toArray());
+        double share = span / tried.spanMm();
+        return new Tone(fit.factor() * share * share, fit.offsetN() / (share * share));
+    }
+
+    /// T = k·f² − T_0.
+    ///
+    /// @param factor k (N/Hz²)
+    /// @param offsetN T_0, by how much the string alone would read high (N)
+    record Tone(double factor, double offsetN) {
+        double frequencyHz(double tensionN) {
+            return Math.sqrt((tensionN + offsetN) / factor);
+        }
     }
 
     /// {@return pull of both spans on either shaft (N)}
@@ -86,6 +117,11 @@ final class Tension {
         return 1 + (out + at.most(motor.frontBearingMm())) / at.least(motor.bearingSpanMm());
     }
 
+    /// {@return what sets the upper end of the band}
+    static String upperEnd(Subject s) {
+        return byMotorBearingN(s, At.NOMINAL) < bySlotsN(s, At.NOMINAL) ? "the motor's bearing" : "the slot screws";
+    }
+
     /// {@return most tension at rest (N) that everything stands whose limit is known}
     static double mostN(Subject s, At at) {
         double slots = bySlotsN(s, at);
@@ -121,15 +157,30 @@ final class Tension {
         }
     }
 
-    /// Writes the lines up to the pull of both spans P on either shaft.
-    static void writePull(Subject s, Working w) {
+    /// Writes the lines up to the tension at rest T.
+    static double writeSet(Subject s, Working w) {
         writeLeast(s, w);
         var typed = s.drive().placement().tensionN();
         if (typed.known()) {
-            w.given("T", typed);
-        } else {
-            w.line("T", "T_least", leastN(s, DrivePull.worstNm(s, At.NOMINAL)), "N", "set no tighter than it must be");
+            return w.given("T", typed).nominal();
         }
+        w.given(
+                "k_fresh",
+                "new belt over the least",
+                SpanTension.FRESH,
+                "",
+                "it gives some up in its first hours, common practice, no source");
+        return w.line(
+                "T",
+                "k_fresh·T_least",
+                setN(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL)),
+                "N",
+                "tension of each span at rest");
+    }
+
+    /// Writes the lines up to the pull of both spans P on either shaft.
+    static void writePull(Subject s, Working w) {
+        writeSet(s, w);
         w.line(
                 "P",
                 "max(2·T, Te)",

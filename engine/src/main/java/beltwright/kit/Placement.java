@@ -26,7 +26,7 @@ public record Placement(
         Dimension idlerAsideMm,
 
         @Field(
-                value = "tension of each span at rest, as this kit is to be set; unknown: the middle of its band",
+                value = "tension of each span at rest, as this kit is to be set; unknown: a quarter above the least",
                 max = 2000)
         Dimension tensionN,
 

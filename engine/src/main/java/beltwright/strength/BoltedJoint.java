@@ -7,9 +7,10 @@ package beltwright.strength;
 ///     k = 0.5774·π·E·d/ln((1.155·t + D − d)·(D + d)/((1.155·t + D + d)·(D − d)))          1/k_m = Σ 1/k
 ///     C = k_b/(k_b + k_m)        F_b = F_i + C·F         F_m = F_i − (1 − C)·F
 ///     n_p = S_p·A_t/F_b          n_0 = F_i/((1 − C)·F)         n_L = (S_p·A_t − F_i)/(C·F)
+///     n_f = S_e·(S_ut − σ_i)/(σ_a·(S_ut + S_e))         σ_a = C·F/(2·A_t)         σ_i = F_i/A_t
 ///
 /// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., ch. 8 (eq. 8-22 and ex. 8-4); a single cone is its eq.
-///   8-20, the factors its eq. 8-28 to 8-30, from memory.
+///   8-20, the factors its eq. 8-28 to 8-30 and 8-38, from memory.
 /// - Valid: k_m in one piece: parts of one material, a washer face 1.5·d wide. Parts that stay together.
 /// - Neglects: plates too narrow for the cone of pressure under a head.
 public final class BoltedJoint {
@@ -84,5 +85,20 @@ public final class BoltedJoint {
     public static double loadFactor(
             double strengthMpa, double stressAreaMm2, double preloadN, double screwShare, double pullN) {
         return (strengthMpa * stressAreaMm2 - preloadN) / (screwShare * pullN);
+    }
+
+    /// {@return n_f, how many times the pull, coming and going, it takes to tire the screw (1)}
+    ///
+    /// @param limitMpa S_e of the thread, notch counted in (MPa)
+    /// @param pullN the highest pull; the lowest is none (N)
+    public static double fatigueFactor(
+            double limitMpa,
+            double tensileMpa,
+            double stressAreaMm2,
+            double preloadN,
+            double screwShare,
+            double pullN) {
+        double amplitude = screwShare * pullN / (2 * stressAreaMm2);
+        return limitMpa * (tensileMpa - preloadN / stressAreaMm2) / (amplitude * (tensileMpa + limitMpa));
     }
 }

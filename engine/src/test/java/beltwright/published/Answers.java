@@ -22,6 +22,9 @@ final class Answers {
             entry("°", Math.PI / 180),
             entry("lbf", 4.4482216152605),
             entry("kN", 1000.0),
+            entry("kip", 4448.2216152605),
+            entry("kN·m", 1000.0),
+            entry("N·mm", 0.001),
             entry("lbf·in", 0.1129848290276),
             entry("ft·lbf", 1.3558179483314),
             entry("Mlbf/in", 175_126.835),
@@ -34,6 +37,7 @@ final class Answers {
                     ScrewAnswers.ENGINE,
                     FitAnswers.ENGINE,
                     ShaftAnswers.ENGINE,
+                    StrengthAnswers.ENGINE,
                     PowerAnswers.ENGINE,
                     RideAnswers.ENGINE,
                     HeatAnswers.ENGINE)

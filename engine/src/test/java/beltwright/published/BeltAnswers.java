@@ -61,7 +61,7 @@ final class BeltAnswers {
             entry(
                     "tight side",
                     i -> i.number("slackN") + Pulls.effectiveN(i.number("torqueNm"), i.number("pitchDiameterMm"))),
-            entry("tension of each span at rest", i -> SpanTension.startN(i.number("effectiveN"))),
+            entry("tension of each span at rest", i -> SpanTension.leastN(i.number("effectiveN"))),
             entry(
                     "span frequency",
                     i -> SpanTension.frequencyHz(i.number("tensionN"), i.number("massKgM"), i.number("spanMm"))),
