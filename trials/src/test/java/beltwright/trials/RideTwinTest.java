@@ -243,7 +243,8 @@ class RideTwinTest {
         near("spent on the air", ride.energy().airJ(), twin.path("airJ"), joules);
         agree("winding", last(ride, Channel.WINDING), twin.path("windingC"), share);
         agree("case", last(ride, Channel.CASE), twin.path("caseC"), share);
-        agree("hottest winding", ride.hottestC(), twin.path("hottestC"), share);
+        // Taken at the ends of steps, between which a peak lies a little higher.
+        agree("hottest winding", ride.hottestC(), twin.path("hottestC"), Math.max(share, 1e-5));
         // Read between two steps, where a curve laid through a step hides a jump of the force.
         double top = Arrays.stream(ride.of(Channel.SPEED)).max().orElseThrow() / 3.6;
         agree("top speed", top, twin.path("topMps"), Math.max(share, 3e-5));

@@ -256,7 +256,8 @@ class Ride:
         r = b.ohm(t_w)
         u0 = b.open_v(q)
         watt = b.n * (b.kt * omega * current + current * current * r)
-        amps = 2 * watt / (u0 + math.sqrt(u0 * u0 - 4 * b.r_p * watt))
+        under = u0 * u0 - 4 * b.r_p * watt  # below zero only in a trial step far off, which NaN makes the solver refuse
+        amps = 2 * watt / (u0 + math.sqrt(under)) if under >= 0 else math.nan
         copper, iron = current * current * r, b.kt * turned * omega
         across = (t_w - t_c) / b.r_wc
         return [
