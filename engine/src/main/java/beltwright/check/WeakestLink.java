@@ -10,7 +10,7 @@ import beltwright.ride.Board;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.hipparchus.analysis.UnivariateFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// As the torque of a motor rises, what gives first.
@@ -162,22 +162,22 @@ public final class WeakestLink {
         return root(torque -> set - Tension.leastN(s, torque));
     }
 
-    private static double root(UnivariateFunction left) {
-        double none = left.value(0);
-        if (Double.isNaN(none) || Double.isNaN(left.value(1))) {
+    private static double root(DoubleUnaryOperator left) {
+        double none = left.applyAsDouble(0);
+        if (Double.isNaN(none) || Double.isNaN(left.applyAsDouble(1))) {
             return Double.NaN;
         }
         if (none <= 0) {
             return 0;
         }
         double high = 1;
-        while (high < MOST_NM && left.value(high) > 0) {
+        while (high < MOST_NM && left.applyAsDouble(high) > 0) {
             high *= 2;
         }
-        if (!(left.value(high) <= 0)) {
-            return Double.isNaN(left.value(high)) ? Double.NaN : Double.POSITIVE_INFINITY;
+        if (!(left.applyAsDouble(high) <= 0)) {
+            return Double.isNaN(left.applyAsDouble(high)) ? Double.NaN : Double.POSITIVE_INFINITY;
         }
-        return new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-12, 5).solve(500, left, 0, high);
+        return new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-12, 5).solve(500, left::applyAsDouble, 0, high);
     }
 
     /// The pack at cruise: as if nothing else limited.

@@ -72,6 +72,7 @@ public final class RideSolver {
     private final double[] governed = new double[Governs.values().length];
     private Governs governs = Governs.WISH;
     private double nextSampleS;
+    private boolean standing;
     private double hottestC;
     private double haltJ;
     private double stopAtM;
@@ -117,7 +118,7 @@ public final class RideSolver {
         this.rider = options.rider();
         this.profile = new Profile(route, options.smoothM(), board.cruiseMps(), rider.brakingMps2());
         this.tolerance = options.tolerance();
-        this.everyS = Math.max(options.everyS(), route.lengthM() / board.cruiseMps() / MOST_SAMPLES * 2);
+        this.everyS = options.everyS();
         this.cancelled = cancelled;
         this.stops = route.points().stream().filter(Route.Point::stop).toList();
     }
@@ -171,10 +172,11 @@ public final class RideSolver {
     ///
     /// A board at rest is taken as it begins to move, or the drag of its motors would come and go with every step.
     private double operating(double[] y, double sine) {
-        double v = Math.max(y[V], Steady.BEGINS_MPS);
+        double v = standing ? 0 : Math.max(y[V], Steady.BEGINS_MPS);
         double load = board.road().loadN(v, sine);
         profile.allowed(y[X], allowed);
-        double wanted = load + board.road().inertialKg() * rider.wantedMps2(v, allowed[0], allowed[1]);
+        allowed[0] = standing ? 0 : allowed[0];
+        double wanted = standing ? 0 : load + board.road().inertialKg() * rider.wantedMps2(v, allowed[0], allowed[1]);
         board.train().at(v, wanted, board.road().gripN(sine, wanted < 0), y[Q], y[TW], now);
         return load;
     }
@@ -345,10 +347,22 @@ public final class RideSolver {
                 .orElse(0);
         var heat = board.train().heat();
         double away = heat.caseToAirWPerK(board.road().headWindMps(), 0);
-        var cooled = heat.cooledC(y[TW], y[TC], board.airC(), away, wait);
-        y[TW] = cooled[0];
-        y[TC] = cooled[1];
+        double warm = y[TW];
+        double casing = y[TC];
+        standing = true;
+        for (; nextSampleS <= t + wait; nextSampleS += everyS) {
+            cool(y, heat.cooledC(warm, casing, board.airC(), away, nextSampleS - t));
+            sample(nextSampleS, y);
+            thin();
+        }
+        standing = false;
+        cool(y, heat.cooledC(warm, casing, board.airC(), away, wait));
         return t + wait;
+    }
+
+    private static void cool(double[] y, double[] cooledC) {
+        y[TW] = cooledC[0];
+        y[TC] = cooledC[1];
     }
 
     private void happened(double t, double[] y, Event.Kind kind, Governs what) {
@@ -482,16 +496,6 @@ public final class RideSolver {
                 }
             }
             return after;
-        }
-    }
-
-    /// Ends a ride that the integrator follows in ever smaller steps.
-    private static final class TooManySteps extends RuntimeException {
-        private static final long serialVersionUID = 1;
-        final transient ODEStateAndDerivative reached;
-
-        TooManySteps(ODEStateAndDerivative reached) {
-            this.reached = reached;
         }
     }
 }

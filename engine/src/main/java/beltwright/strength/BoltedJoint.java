@@ -9,8 +9,9 @@ package beltwright.strength;
 ///     n_p = S_p·A_t/F_b          n_0 = F_i/((1 − C)·F)         n_L = (S_p·A_t − F_i)/(C·F)
 ///     n_f = S_e·(S_ut − σ_i)/(σ_a·(S_ut + S_e))         σ_a = C·F/(2·A_t)         σ_i = F_i/A_t
 ///
-/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., ch. 8 (eq. 8-22 and ex. 8-4); a single cone is its eq.
-///   8-20, the factors its eq. 8-28 to 8-30 and 8-38, from memory.
+/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., eq. 8-22 and 8-28 to 8-30 (ex. 8-4); the cone as in
+///   its solutions manual, p. 221; n_f is its eq. 8-38, from memory. Printed examples agree (BJ-31, BJ-37, BJ-40,
+///   BJ-41, BJ-44 to BJ-46).
 /// - Valid: k_m in one piece: parts of one material, a washer face 1.5·d wide. Parts that stay together.
 /// - Neglects: plates too narrow for the cone of pressure under a head.
 public final class BoltedJoint {

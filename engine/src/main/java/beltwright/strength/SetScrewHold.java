@@ -10,9 +10,10 @@ package beltwright.strength;
 /// be turned by pressing one half of it into the flat: p on a half disc of the tip's diameter. That is safe but small;
 /// what the screw grips by pressing comes on top and is not counted with it.
 ///
-/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., table 7-4, from memory; its rows for sizes 0, 1 and 2
-///   agree with a screw maker's chart of holding power that was read. Two screws: a screw maker's chart, from memory.
-/// The
+/// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., table 7-4, from memory. Two charts that were read
+/// agree:
+///   holding power at sizes 0, 1 and 2 (SS-05), seven of its seating torques (SS-01). Another public chart, itself
+///   approximate, prints 0.4 to 0.5 of the power from 1/4 in up. Two screws: a screw maker's chart, from memory. The
 ///   quarter under reversal is common practice, no source.
 /// - Valid: alloy steel screws of 1.5 to 12.7 mm, shaft at least 10 points Rockwell C softer; two screws 60 to 180°
 ///   apart. Outside the sizes and angles the answer is NaN.
@@ -51,6 +52,11 @@ public final class SetScrewHold {
     /// {@return F, holding power of one cup point screw (N), between the sizes of the table in proportion}
     public static double holdingN(double screwMm) {
         return along(2, screwMm) * LBF_N;
+    }
+
+    /// {@return F (N) when the screw is tightened with another torque: holding goes with seating torque}
+    public static double holdingN(double screwMm, double seatingNm) {
+        return holdingN(screwMm) * seatingNm / seatingNm(screwMm);
     }
 
     /// {@return torque (N·m) that the table tightens this screw with}

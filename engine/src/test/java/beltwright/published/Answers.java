@@ -27,6 +27,7 @@ final class Answers {
             entry("N·mm", 0.001),
             entry("lbf·in", 0.1129848290276),
             entry("ft·lbf", 1.3558179483314),
+            entry("MN/m", 1000.0),
             entry("Mlbf/in", 175_126.835),
             entry("psi", 0.006894757293168),
             entry("kpsi", 6.894757293168),

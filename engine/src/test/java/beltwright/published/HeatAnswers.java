@@ -27,6 +27,7 @@ final class HeatAnswers {
                     "where a body settles",
                     i -> heat(i).settledWindingC(
                                     new Outrunner(1, 1, 20, 0, 0), 0, i.number("lossW"), i.number("airC"), away(i))),
+            entry("share of its warmth that a body sheds in a second", i -> -heat(i).caseKPerS(1, 1, 0, away(i))),
             entry("time constant of a body", i -> 1 / -heat(i).caseKPerS(1, 1, 0, away(i))),
             entry(
                     "Nusselt number of a cylinder",

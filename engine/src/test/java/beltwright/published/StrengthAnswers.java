@@ -9,20 +9,144 @@ import beltwright.strength.BearingLife;
 import beltwright.strength.BoltedJoint;
 import beltwright.strength.ClampGrip;
 import beltwright.strength.Fatigue;
+import beltwright.strength.FlangeGrip;
 import beltwright.strength.Key;
 import beltwright.strength.Plate;
 import beltwright.strength.PressFit;
 import beltwright.strength.PressFit.Stuff;
+import beltwright.strength.SetScrewHold;
 import beltwright.strength.ShaftStress;
 import beltwright.strength.ShoulderFillet;
 import beltwright.strength.StaticBearing;
 import beltwright.strength.ThreadStrip;
+import beltwright.strength.Tightening;
+import beltwright.strength.ToothShear;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /// Where a part gives: steps, pulled joints, clamps, keys, press fits, plates.
 final class StrengthAnswers {
     static final Map<String, ToDoubleFunction<Inputs>> ENGINE = Map.ofEntries(
+            entry("share of the screw by stiffness", StrengthAnswers::share),
+            entry(
+                    "preload at a share of proof",
+                    i -> Tightening.preloadN(i.number("share"), i.number("proofMpa"), i.number("areaMm2"))),
+            entry(
+                    "load factor of a screw",
+                    i -> BoltedJoint.loadFactor(
+                            i.number("strengthMpa"),
+                            i.number("areaMm2"),
+                            i.number("preloadN"),
+                            i.number("screwShare"),
+                            i.number("pullN"))),
+            entry(
+                    "strength of a screw over its force",
+                    i -> BoltedJoint.screwFactor(
+                            i.number("strengthMpa"),
+                            i.number("areaMm2"),
+                            i.number("preloadN"),
+                            i.number("screwShare"),
+                            i.number("pullN"))),
+            entry(
+                    "factor against parting",
+                    i -> BoltedJoint.separationFactor(i.number("preloadN"), i.number("screwShare"), i.number("pullN"))),
+            entry(
+                    "stiffness of a cone",
+                    i -> BoltedJoint.coneStiffness(
+                            i.number("coneMm"), i.number("holeMm"), i.number("thickMm"), i.number("youngMpa"))),
+            entry(
+                    "stiffness of three parts",
+                    i -> BoltedJoint.inSeries(
+                            BoltedJoint.inSeries(i.number("one"), i.number("two")), i.number("three"))),
+            entry(
+                    "force across the worst screw",
+                    i -> FlangeGrip.worstScrewN(
+                            i.number("screws"), i.number("torqueNm"), i.number("circleMm"), i.number("sideN"))),
+            entry(
+                    "bearing stress of a screw",
+                    i -> Plate.bearingMpa(i.number("forceN"), i.number("screwMm"), i.number("thickMm"))),
+            entry(
+                    "bending stress of a plate edgewise",
+                    i -> Plate.edgewiseMpa(
+                            i.number("bendingNm"),
+                            i.number("widthMm"),
+                            i.number("thickMm"),
+                            i.number("slotMm"),
+                            i.number("offMm"))),
+            entry(
+                    "bending stress of a plate flatwise",
+                    i -> Plate.flatwiseMpa(i.number("bendingNm"), i.number("netMm"), i.number("thickMm"))),
+            entry("resultant", i -> Axle.resultant(i.number("one"), i.number("other"))),
+            entry(
+                    "pull stress of a plate",
+                    i -> Plate.pullMpa(
+                            i.number("forceN"),
+                            Plate.netMm(i.number("widthMm"), i.number("slots"), i.number("slotMm")),
+                            i.number("thickMm"))),
+            entry("shear stress of pins", i -> {
+                double force = Axle.resultant(i.number("forceN"), i.has("otherN") ? i.number("otherN") : 0);
+                // torque for a stress of 1 MPa on a circle of 2 m is the sheared area
+                return force / FlangeGrip.shearNm(i.number("pins"), i.number("diameterMm"), 1, 2000);
+            }),
+            entry(
+                    "pressure on lugs",
+                    i -> ToothShear.bearingMpa(
+                            ToothShear.lugN(i.number("torqueNm"), i.number("lugs"), i.number("atMm")),
+                            i.number("heightMm"),
+                            i.number("faceMm"))),
+            entry("factor of a notched plate that reverses", i -> {
+                double surface = i.number("surfaceA") * Math.pow(i.number("tensileMpa"), i.number("surfaceB"));
+                double limit = i.number("axial")
+                        * Fatigue.limitMpa(i.number("tensileMpa"), surface, i.number("size"), i.number("reliability"));
+                double stress = Plate.pullMpa(
+                        i.number("forceN"),
+                        Plate.netMm(i.number("widthMm"), 1, i.number("slotMm")),
+                        i.number("thickMm"));
+                return Fatigue.turningFactor(
+                        stress, Fatigue.notchFactor(i.number("formFactor"), i.number("sensitivity")), limit);
+            }),
+            entry("axial stress of an axle", i -> Axle.axialMpa(i.number("forceN"), i.number("diameterMm"))),
+            entry("factor of a shaft bent and twisted", i -> {
+                double d = i.number("diameterMm");
+                double notch = i.number("notch");
+                double twistNotch = i.number("twistNotch");
+                return Fatigue.goodman(
+                        ShaftStress.misesMpa(
+                                notch * ShaftStress.bendingMpa(i.number("amplitudeNm"), d),
+                                twistNotch * ShaftStress.twistMpa(i.number("twistAmplitudeNm"), d)),
+                        ShaftStress.misesMpa(
+                                notch * ShaftStress.bendingMpa(i.number("meanNm"), d),
+                                twistNotch * ShaftStress.twistMpa(i.number("twistMeanNm"), d)),
+                        i.number("limitMpa"),
+                        i.number("tensileMpa"));
+            }),
+            entry(
+                    "limit of a part",
+                    i -> Fatigue.limitMpa(
+                            i.number("tensileMpa"), i.number("surface"), i.number("size"), i.number("reliability"))),
+            entry("factor of size standing still", i -> Fatigue.standingSizeFactor(i.number("diameterMm"))),
+            entry("notch factor from q", i -> Fatigue.notchFactor(i.number("formFactor"), i.number("sensitivity"))),
+            entry("rating wanted under a mixed load", i -> {
+                double load = BearingLife.meanLoadN(i.numbers("turns"), i.numbers("loadsN"));
+                return BearingLife.ratingN(
+                        load,
+                        60
+                                * i.number("hours")
+                                * Arrays.stream(i.numbers("turns")).sum()
+                                / 1e6);
+            }),
+            entry("life of a bearing under a mixed load", i -> {
+                double load = BearingLife.meanLoadN(i.numbers("turns"), i.numbers("loadsN"));
+                return BearingLife.hours(
+                        i.number("ratingN"),
+                        load,
+                        Arrays.stream(i.numbers("turns")).sum());
+            }),
+            entry(
+                    "torque that a set screw holds",
+                    i -> SetScrewHold.steadyNm(SetScrewHold.holdingN(i.number("screwMm")), i.number("shaftMm"))),
+            entry("holding power of a set screw", i -> SetScrewHold.holdingN(i.number("screwMm"))),
             entry(
                     "form factor of a step in bending",
                     i -> ShoulderFillet.bending(i.number("largeMm"), i.number("smallMm"), i.number("radiusMm"))),
@@ -49,6 +173,22 @@ final class StrengthAnswers {
                         i.number("strengthMpa"));
             }),
             entry("form factor of a hole", i -> Plate.holeFactor(i.number("holeMm"), i.number("widthMm"))),
+            entry(
+                    "pressure of a screw in its hole",
+                    i -> Plate.bearingMpa(i.number("forceN"), i.number("screwMm"), i.number("thickMm"))),
+            entry(
+                    "stress of a bent plate",
+                    i -> Plate.flatwiseMpa(i.number("bendingNm"), i.number("widthMm"), i.number("thickMm"))),
+            entry(
+                    "amplitude by two points",
+                    i -> Plate.fatigueMpa(
+                            i.number("turns"),
+                            i.number("oneTurns"),
+                            i.number("oneMpa"),
+                            i.number("otherTurns"),
+                            i.number("otherMpa"))),
+            entry("seating torque of a set screw", i -> SetScrewHold.seatingNm(i.number("screwMm"))),
+            entry("flat point over cup point", i -> SetScrewHold.FLAT_POINT),
             entry(
                     "bending of an axle",
                     i -> Axle.bendingNm(

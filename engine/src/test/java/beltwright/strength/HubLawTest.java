@@ -161,6 +161,8 @@ class HubLawTest {
         double screw = draw.between(1.6, 12);
         assertThat(SetScrewHold.holdingN(screw + 0.6)).isGreaterThan(SetScrewHold.holdingN(screw));
         assertThat(SetScrewHold.seatingNm(screw + 0.6)).isGreaterThan(SetScrewHold.seatingNm(screw));
+        double half = SetScrewHold.seatingNm(screw) / 2;
+        assertThat(SetScrewHold.holdingN(screw, half)).isCloseTo(SetScrewHold.holdingN(screw) / 2, within(1e-9));
         double steady = SetScrewHold.steadyNm(SetScrewHold.holdingN(screw), 8);
         assertThat(SetScrewHold.reversingNm(SetScrewHold.holdingN(screw), 8)).isCloseTo(steady / 4, within(1e-12));
     }
