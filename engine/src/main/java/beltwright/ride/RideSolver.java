@@ -85,7 +85,7 @@ public final class RideSolver {
     /// @param tolerance error that a step may make, as a share of each state's natural size
     /// @param everyS time between two samples (s)
     public record Options(Rider rider, double smoothM, double tolerance, double everyS) {
-        public static final Options USUAL = new Options(Rider.CALM, 30, 1e-8, 1);
+        public static final Options USUAL = new Options(Rider.CALM, 30, 1e-9, 1);
 
         public Options {
             if (!(tolerance >= 1e-11 && tolerance <= 1e-2)) {
@@ -308,14 +308,8 @@ public final class RideSolver {
         } else if (y[Q] <= 1e-9 || crawls(y) <= 1e-6) {
             happened(t, y, Event.Kind.EMPTY, governs);
         } else if (y[V] <= ROLLING_BACK_MPS / 2 || rolls(y) <= 1e-6) {
-            boolean moved = y[X] > 1;
-            happened(
-                    t,
-                    y,
-                    governs == Governs.LOW_VOLTAGE
-                            ? Event.Kind.EMPTY
-                            : moved ? Event.Kind.STALLS : Event.Kind.ROLLS_BACK,
-                    governs);
+            var halted = y[X] > 1 ? Event.Kind.STALLS : Event.Kind.ROLLS_BACK;
+            happened(t, y, governs == Governs.LOW_VOLTAGE ? Event.Kind.EMPTY : halted, governs);
         } else if (y[X] >= profile.lengthM() - 2 * HALT_M) {
             if (stopAtM <= profile.lengthM()) {
                 halt(y);

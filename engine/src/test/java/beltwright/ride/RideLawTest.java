@@ -9,6 +9,7 @@ import beltwright.power.DriveLimits;
 import beltwright.power.Governs;
 import beltwright.power.MotorHeat;
 import beltwright.power.OpenCircuit;
+import beltwright.power.Operating;
 import beltwright.power.Outrunner;
 import beltwright.power.PackModel;
 import beltwright.power.Powertrain;
@@ -135,14 +136,17 @@ class RideLawTest {
     /// What a ride is off by, as the root of the mean square of its relative errors in time, energy and warmth.
     private static double off(Ride ride, Ride exact) {
         double time = ride.timeS() / exact.timeS() - 1;
-        double used = ride.usedWh() / exact.usedWh() - 1;
+        double used = (ride.energy().cellsJ() - exact.energy().cellsJ())
+                / exact.energy().throughJ();
         double hot = ride.hottestC() / exact.hottestC() - 1;
         return Math.sqrt((time * time + used * used + hot * hot) / 3);
     }
 
+    /// Not the fifth order of the method: limits that set in and let go cost most, and each costs about what the tolerance
+    /// allows. Seen, as a geometric mean: 1.6e-3 at 1e-3, 1.5e-5 at 1e-6, 8.5e-7 at 1e-8.
     @Test
-    void aTighterToleranceIsASmallerError() {
-        var tolerances = List.of(1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8);
+    void aHundredthOfTheToleranceIsATenthOfTheErrorAtMost() {
+        var tolerances = List.of(1e-4, 1e-6, 1e-8);
         var sums = new double[tolerances.size()];
         var draws = beltwright.Seeds.draws().limit(30).toList();
         int counted = 0;
@@ -158,7 +162,11 @@ class RideLawTest {
                 sums[i] += Math.log10(Math.max(1e-15, off(ride(board, route, tolerances.get(i)), exact)));
             }
         }
-        for (int i = 0; i < sums.length; i++) System.out.println(tolerances.get(i) + " " + Math.pow(10, sums[i] / counted) + " of " + counted);
+        assertThat(counted).isGreaterThan(20);
+        for (int i = 1; i < sums.length; i++) {
+            assertThat((sums[i - 1] - sums[i]) / counted).as("decades at %s", tolerances.get(i)).isBetween(1.0, 2.2);
+        }
+        assertThat(sums[2] / counted).isLessThan(-5.5);
     }
 
     @ParameterizedTest
@@ -260,22 +268,34 @@ class RideLawTest {
         assertThat(-new Steady(charging(board, 0)).brake(v, charge, 40).pushN()).isLessThanOrEqualTo(usual + 1e-9);
     }
 
-    @ParameterizedTest // but for what one winding turns to heat and two would not: that is charge the pack is spared
+    /// Where two motors brake as hard as their currents let them, one brakes less. Where charge holds two back, one may
+    /// brake harder: its winding turns more to heat, and its own back-EMF may be too low to charge that hard at all.
+    @ParameterizedTest
     @MethodSource("beltwright.Seeds#draws")
-    void oneBeltLessNeverBrakesHarder(Draw draw) {
+    void oneBeltLessNeverBrakesHarderUnlessChargeGoverns(Draw draw) {
         var board = board(draw);
         double v = draw.between(0.5, 12);
         double charge = draw.between(0.1, 1);
-        var train = board.train();
-        var two = new beltwright.power.Operating();
-        var one = new beltwright.power.Operating();
-        with(board, 2, train.pack()).train().at(v, Double.NEGATIVE_INFINITY, 1e4, charge, 40, two);
-        with(board, 1, train.pack()).train().at(v, Double.NEGATIVE_INFINITY, 1e4, charge, 40, one);
-        double heat = (one.copperW - 2 * two.copperW) / v / train.beltShare();
-        assertThat(-one.pushN).isLessThanOrEqualTo(-two.pushN + Math.max(0, heat) + 1e-9);
-        if (one.governs == Governs.BRAKE_CURRENT) {
+        var two = brake(with(board, 2, board.train().pack()), v, charge);
+        var one = brake(with(board, 1, board.train().pack()), v, charge);
+        if (!charging(two)) {
             assertThat(-one.pushN).isLessThanOrEqualTo(-two.pushN + 1e-9);
+        } else if (charging(one)) {
+            double heatN = (one.copperW - 2 * two.copperW) / v / board.train().beltShare();
+            assertThat(-one.pushN).isLessThanOrEqualTo(-two.pushN + heatN + 1e-9);
+        } else {
+            assertThat(one.packA).isGreaterThanOrEqualTo(two.packA - 1e-9);
         }
+    }
+
+    private static Operating brake(Board board, double speedMps, double charge) {
+        var at = new Operating();
+        board.train().at(speedMps, Double.NEGATIVE_INFINITY, 1e4, charge, 40, at);
+        return at;
+    }
+
+    private static boolean charging(Operating at) {
+        return at.governs == Governs.CHARGE_CURRENT || at.governs == Governs.PACK_FULL;
     }
 
     @ParameterizedTest
