@@ -142,8 +142,8 @@ class RideLawTest {
         return Math.sqrt((time * time + used * used + hot * hot) / 3);
     }
 
-    /// Not the fifth order of the method: limits that set in and let go cost most, and each costs about what the tolerance
-    /// allows. Seen, as a geometric mean: 1.6e-3 at 1e-3, 1.5e-5 at 1e-6, 8.5e-7 at 1e-8.
+    /// Not the fifth order of the method: limits that set in and let go cost most, and each costs about what the
+    /// tolerance allows. Seen, as a geometric mean: 1.6e-3 at 1e-3, 1.5e-5 at 1e-6, 8.5e-7 at 1e-8.
     @Test
     void aHundredthOfTheToleranceIsATenthOfTheErrorAtMost() {
         var tolerances = List.of(1e-4, 1e-6, 1e-8);
@@ -164,7 +164,9 @@ class RideLawTest {
         }
         assertThat(counted).isGreaterThan(20);
         for (int i = 1; i < sums.length; i++) {
-            assertThat((sums[i - 1] - sums[i]) / counted).as("decades at %s", tolerances.get(i)).isBetween(1.0, 2.2);
+            assertThat((sums[i - 1] - sums[i]) / counted)
+                    .as("decades at %s", tolerances.get(i))
+                    .isBetween(1.0, 2.2);
         }
         assertThat(sums[2] / counted).isLessThan(-5.5);
     }
@@ -236,7 +238,8 @@ class RideLawTest {
         double v = draw.between(2, 5);
         double before = Double.POSITIVE_INFINITY;
         for (double wind = 0; wind <= 8; wind += 2) {
-            double km = new Steady(board.with(winded(board.road(), wind))).range(v).km();
+            double km =
+                    new Steady(board.with(winded(board.road(), wind))).range(v).km();
             assertThat(km).as("%s m/s", wind).isLessThanOrEqualTo(before);
             before = km == 0 ? 0 : km * (1 - 1e-6);
         }
@@ -268,8 +271,8 @@ class RideLawTest {
         assertThat(-new Steady(charging(board, 0)).brake(v, charge, 40).pushN()).isLessThanOrEqualTo(usual + 1e-9);
     }
 
-    /// Where two motors brake as hard as their currents let them, one brakes less. Where charge holds two back, one may
-    /// brake harder: its winding turns more to heat, and its own back-EMF may be too low to charge that hard at all.
+    /// Where two motors brake as hard as their currents let them, one brakes less. Where charge holds two back, one
+    /// may brake harder: its winding turns more to heat, and its own back-EMF may be too low to charge that hard.
     @ParameterizedTest
     @MethodSource("beltwright.Seeds#draws")
     void oneBeltLessNeverBrakesHarderUnlessChargeGoverns(Draw draw) {
@@ -364,12 +367,13 @@ class RideLawTest {
         double foot = ride.energy().haltJ();
         assertThat(foot).isLessThan(1);
         assertThat(ride.energy().throughJ()).isGreaterThan(20_000);
-        assertThat(ride.usedWh() * 3600).isCloseTo(foot, within(1e-6 * ride.energy().throughJ()));
+        assertThat(ride.usedWh() * 3600)
+                .isCloseTo(foot, within(1e-6 * ride.energy().throughJ()));
         assertThat((ride.chargeLeft() - board.charge()) * 12 * 3.8 * 72_000).isCloseTo(-foot, within(0.1));
     }
 
-    /// Constant pull from rest, nothing in its way: the pack's limit is met at a speed, and so at a moment, that a line
-    /// of algebra tells.
+    /// Constant pull from rest, nothing in its way: the pack's limit is met at a speed, and so at a moment, that a
+    /// line of algebra tells.
     @ParameterizedTest
     @MethodSource("beltwright.Seeds#draws")
     void aLimitIsMetAtTheMomentThatAlgebraTells(Draw draw) {

@@ -54,6 +54,7 @@ class RideTwinTest {
     private static final double EVERY_S = 0.1; // as the twin takes its top speed
     private static final double CLOSE = 1e-6; // at a tolerance of 1e-10
     private static final double USUAL = 1e-5; // at the usual one
+    private static final String KEEP = "twin.rides"; // where the rides as typed are kept, for benchmark/run
     private static final Map<String, JsonNode> TWINS = new HashMap<>();
 
     /// One ride of a demo kit, changed by edits.
@@ -151,7 +152,7 @@ class RideTwinTest {
             return;
         }
         var mapper = new ObjectMapper();
-        var rides = folder.resolve("rides.json");
+        var rides = Path.of(System.getProperty(KEEP, folder.resolve("rides.json").toString()));
         mapper.writeValue(rides.toFile(), cases().map(RideTwinTest::typed).toList());
         var script = Outside.copy("ride-twin.py", folder).toString();
         var said = mapper.readTree(Outside.run(folder, List.of(PYTHON.toString(), script, rides.toString())));

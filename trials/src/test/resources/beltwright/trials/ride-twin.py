@@ -4,7 +4,7 @@ Reads rides as typed numbers of a kit, prints how each ends. Written from the th
 legs of `solve_ivp` with terminal events instead of one integrator with handlers, and limits that are found as the
 least of a list. SI units; what a name does not say is in the page's own symbols.
 
-    ride-twin.py RIDES.json [METHOD] [RELATIVE_TOLERANCE]
+    ride-twin.py RIDES.json [METHOD] [RELATIVE_TOLERANCE] [HOW_MANY]
 """
 import bisect
 import json
@@ -326,7 +326,7 @@ def main():
     method = sys.argv[2] if len(sys.argv) > 2 else "DOP853"
     relative = float(sys.argv[3]) if len(sys.argv) > 3 else 1e-10
     with open(sys.argv[1]) as file:
-        rides = json.load(file)
+        rides = json.load(file)[: int(sys.argv[4]) if len(sys.argv) > 4 else None]
     results = []
     for ride in rides:
         begin = time.perf_counter()
