@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /// The worst case of an answer encloses what comes of a kit whose numbers lie anywhere within their limits.
 ///
-/// It moves one number at a time. Where two limits decide at once neither moves the answer alone, and the band comes out
-/// a little short: seen once in 800 draws, for the speed on a hill, by 4 % of the band.
+/// It moves one number at a time. Where two limits decide at once neither moves the answer alone, and the band
+/// comes out a little short: seen once in 800 draws, for the speed on a hill, by 4 % of the band.
 @Tag("law")
 class BandsLawTest {
     private static final int DRAWS = 200;

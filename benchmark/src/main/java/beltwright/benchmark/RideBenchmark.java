@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 /// What a ride costs: one, ten thousand varied ones on one core and on two, and beside the same equations in a
 /// general-purpose solver (scipy) at equal error. Prints rows of a table.
 ///
-/// Arguments: the twin's script, a file with its rides of which the first is this one, and the Python to run it with;
+/// Arguments: the twin's script, a file with its rides of which the first is this one, the Python to run it with;
 /// none of them leaves the twin out.
 public final class RideBenchmark {
     private static final String KIT = "steep-street";
@@ -70,15 +70,20 @@ public final class RideBenchmark {
                 int steps = many(executor, MANY);
                 double seconds = (System.nanoTime() - begin) / 1e9;
                 rates[cores - 1] = MANY / seconds;
-                row(MANY + " varied rides, " + steps / MANY + " steps each, on " + cores + (cores == 1 ? " core" : " cores"),
-                        seconds, "s", seconds * 1000 / one);
+                row(
+                        MANY + " varied rides, " + steps / MANY + " steps each, on " + cores
+                                + (cores == 1 ? " core" : " cores"),
+                        seconds,
+                        "s",
+                        seconds * 1000 / one);
             }
         }
         IO.println("| two cores against one | | " + number(rates[1] / rates[0]) + " times as many |");
         if (args.length == 3) {
             twin(args, one, error, exact);
         } else {
-            IO.println("| the same equations in a general-purpose solver | not run: needs the package python3-scipy | |");
+            IO.println(
+                    "| the same equations in a general-purpose solver | not run: needs the package python3-scipy | |");
         }
     }
 
@@ -116,7 +121,8 @@ public final class RideBenchmark {
                     r.drivenBrakingShare(),
                     r.massHeightM(),
                     r.wheelbaseM());
-            asked.add(() -> RideSolver.ride(KIT, board.with(other), route, USUAL).steps());
+            asked.add(
+                    () -> RideSolver.ride(KIT, board.with(other), route, USUAL).steps());
         }
         int steps = 0;
         for (var done : executor.invokeAll(asked)) {
@@ -126,8 +132,7 @@ public final class RideBenchmark {
     }
 
     private static double error(Ride ride, Ride exact) {
-        return error(
-                exact, ride.timeS(), ride.usedWh() * 3600, last(ride, Channel.WINDING), last(ride, Channel.CASE));
+        return error(exact, ride.timeS(), ride.usedWh() * 3600, last(ride, Channel.WINDING), last(ride, Channel.CASE));
     }
 
     private static double error(Ride exact, double timeS, double usedJ, double windingC, double caseC) {
@@ -159,8 +164,12 @@ public final class RideBenchmark {
                         said.path("caseC").asDouble());
                 if (off <= error) {
                     double ms = 1000 * said.path("seconds").asDouble();
-                    row("the same in scipy, " + method + " at " + share(tolerance) + ", error " + share(off) + ", "
-                            + said.path("calls").asInt() + " calls", ms, "ms", ms / one);
+                    row(
+                            "the same in scipy, " + method + " at " + share(tolerance) + ", error " + share(off) + ", "
+                                    + said.path("calls").asInt() + " calls",
+                            ms,
+                            "ms",
+                            ms / one);
                     break;
                 }
             }

@@ -146,9 +146,7 @@ class CalibrationTest {
             var log = ridden(random, truth, false, 0.5, 0, 0.4);
             try {
                 var found = Calibration.of(
-                                Boards.usual(),
-                                log,
-                                EnumSet.of(Coefficient.WINDING_TO_CASE, Coefficient.CASE_TO_AIR))
+                                Boards.usual(), log, EnumSet.of(Coefficient.WINDING_TO_CASE, Coefficient.CASE_TO_AIR))
                         .found();
                 covered[0] += covers(found.get(0), inner);
                 covered[1] += covers(found.get(1), outer);

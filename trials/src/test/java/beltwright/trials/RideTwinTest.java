@@ -35,17 +35,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/// Rides held against the same equations written a second time, in another language, from the theory page, and solved
-/// by
-/// a general-purpose ODE solver (scipy, DOP853). It gets the numbers of a kit as typed, so it judges how they are read,
-/// too.
+/// Rides held against the same equations written a second time, in another language, from the theory page, and
+/// solved by a general-purpose ODE solver (scipy, DOP853). It gets the numbers of a kit as typed, so it judges how
+/// they are read, too.
 ///
-/// Limits decide and let go in most of these rides, and both still agree to 1e-6 at a tight tolerance and to 1e-5 at
-/// the
-/// usual one.
+/// Limits decide and let go in most of these rides, and both still agree to 1e-6 at a tight tolerance and to 1e-5
+/// at the usual one.
 ///
-/// Not the same in both: solver and order, how a leg ends, how limits are found, cooling at a stop (here small steps,
-/// there a matrix exponential). The same in both, and so not judged: what the theory page says.
+/// Not the same in both: solver and order, how a leg ends, how limits are found, cooling at a stop (here closed,
+/// there a general matrix exponential). The same in both, and so not judged: what the theory page says.
 @Tag("law")
 class RideTwinTest {
     private static final Path PYTHON = Path.of("/usr/bin/python3");
@@ -152,7 +150,8 @@ class RideTwinTest {
             return;
         }
         var mapper = new ObjectMapper();
-        var rides = Path.of(System.getProperty(KEEP, folder.resolve("rides.json").toString()));
+        var rides =
+                Path.of(System.getProperty(KEEP, folder.resolve("rides.json").toString()));
         mapper.writeValue(rides.toFile(), cases().map(RideTwinTest::typed).toList());
         var script = Outside.copy("ride-twin.py", folder).toString();
         var said = mapper.readTree(Outside.run(folder, List.of(PYTHON.toString(), script, rides.toString())));
