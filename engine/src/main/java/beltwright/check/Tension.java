@@ -92,6 +92,11 @@ final class Tension {
         return factor * Tightening.preloadN(thread, strength);
     }
 
+    /// {@return preload of one screw (N), the more the worse}
+    static double tightestN(Subject s, At at, Thread thread, PropertyClass strength) {
+        return preloadN(s, at.mirrored(), thread, strength);
+    }
+
     /// {@return what the motor weighs in a jolt (N)}
     static double joltN(Subject s, At at) {
         return at.most(Assumed.jolt(s.kit()))
