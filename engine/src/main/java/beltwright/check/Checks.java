@@ -26,6 +26,9 @@ public final class Checks {
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
                     AxleStrengthChecks.all(),
+                    BearingLoadChecks.all(),
+                    PulleyStrengthChecks.all(),
+                    List.<Check>of(new MotorShaftCheck()),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

@@ -24,6 +24,8 @@ public record Material(String id, String name, Hatch hatch, Map<Property, Value>
         YOUNG("youngMpa", "modulus of elasticity", "MPa"),
         FATIGUE("fatigueMpa", "stress amplitude that a polished bar stands for ten million turns", "MPa"),
         HEAD("headMpa", "pressure that it stands under the head of a screw", "MPa"),
+        POISSON("poisson", "Poisson's ratio", ""),
+        EXPANSION("expansionPpmPerK", "thermal expansion, millionths for each kelvin", "1/MK"),
         HALF_AT("halfAtC", "temperature at which half of its strength is left", "°C");
 
         private final String field;
