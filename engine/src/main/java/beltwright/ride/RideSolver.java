@@ -490,21 +490,4 @@ public final class RideSolver {
             return after;
         }
     }
-
-    /// A growing column of numbers.
-    private static final class Column {
-        private double[] values = new double[1024];
-        private int size;
-
-        void add(double value) {
-            if (size == values.length) {
-                values = java.util.Arrays.copyOf(values, 2 * size);
-            }
-            values[size++] = value;
-        }
-
-        double[] values() {
-            return java.util.Arrays.copyOf(values, size);
-        }
-    }
 }

@@ -12,6 +12,10 @@ public record Table(List<String> heads, List<List<String>> rows) {
         rows = rows.stream().map(List::copyOf).toList();
     }
 
+    public boolean headed() {
+        return heads.stream().anyMatch(h -> !h.isEmpty());
+    }
+
     /// {@return whether every cell of a column is a number, so that they stand under each other to the right}
     public boolean numbers(int column) {
         return !rows.isEmpty()
