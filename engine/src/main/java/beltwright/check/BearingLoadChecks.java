@@ -298,7 +298,8 @@ final class BearingLoadChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            double turns = BearingLife.millionTurns(at.least(s.drive().motor().bearingRatedN()), frontN(s, at, motorNm));
+            double turns =
+                    BearingLife.millionTurns(at.least(s.drive().motor().bearingRatedN()), frontN(s, at, motorNm));
             return StaticBearing.lifeKm(turns, at.least(s.end().wheel().wornDiameterMm()))
                     / s.drive().ratio();
         }

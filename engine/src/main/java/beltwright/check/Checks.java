@@ -32,8 +32,7 @@ public final class Checks {
                     AxleStrengthChecks.all(),
                     BearingLoadChecks.all(),
                     PulleyStrengthChecks.all(),
-                    List.<Check>of(new MotorShaftCheck()),
-                    List.<Check>of(new BrakingCheck(), new HardwareCheck()))
+                    List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 

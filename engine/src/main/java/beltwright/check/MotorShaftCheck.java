@@ -101,7 +101,8 @@ final class MotorShaftCheck extends StrengthCheck {
     }
 
     private static double size(Subject s) {
-        return Math.min(1, Fatigue.sizeFactor(s.drive().motor().shaftDiameterMm().nominal()));
+        return Math.min(
+                1, Fatigue.sizeFactor(s.drive().motor().shaftDiameterMm().nominal()));
     }
 
     @Override
@@ -129,8 +130,7 @@ final class MotorShaftCheck extends StrengthCheck {
                     "M_x",
                     "P·(x + a)/1000",
                     StaticBearing.bendingNm(
-                            pull,
-                            outMm(s, At.NOMINAL) + motor.frontBearingMm().nominal()),
+                            pull, outMm(s, At.NOMINAL) + motor.frontBearingMm().nominal()),
                     "N·m",
                     "bending at the front bearing, the worse section");
         }
@@ -145,12 +145,7 @@ final class MotorShaftCheck extends StrengthCheck {
                 stressMpa(s, At.NOMINAL, torque, notched),
                 "MPa",
                 "amplitude of bending and twist, every turn");
-        w.line(
-                "k_a",
-                "2.70·(S_ut/6.894757)^(−0.265)",
-                Fatigue.surfaceFactor(tensile(s)),
-                "",
-                "surface, machined");
+        w.line("k_a", "2.70·(S_ut/6.894757)^(−0.265)", Fatigue.surfaceFactor(tensile(s)), "", "surface, machined");
         w.line("k_size", "min(1, 0.879·(d_shaft/25.4)^(−0.107))", size(s), "", "size, of a shaft that turns");
         w.given("k_e", "99 of 100 last", Fatigue.RELIABLE_99, "", "Shigley, ch. 6");
         Made.given(w, "S_bar", s, field, material, Property.FATIGUE);

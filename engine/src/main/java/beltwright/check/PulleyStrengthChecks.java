@@ -16,8 +16,7 @@ import java.util.List;
 /// friction of screws, or by a press fit? Every strength is asked warm, of a plastic for months.
 final class PulleyStrengthChecks {
     private static final String HABIT = "common practice, no source";
-    private static final Role[] PULLED = {
-        Role.WHEEL_PULLEY, Role.WHEEL, Role.DRIVE_PULLEY, Role.MOTOR, Role.CONTROLLER
+    private static final Role[] PULLED = {Role.WHEEL_PULLEY, Role.WHEEL, Role.DRIVE_PULLEY, Role.MOTOR, Role.CONTROLLER
     };
 
     private PulleyStrengthChecks() {}
@@ -88,7 +87,9 @@ final class PulleyStrengthChecks {
         }
 
         private String field(Subject s) {
-            return (onMotor ? s.drive().drivePulley().id() : s.drive().wheelPulley().id()) + ".material";
+            return (onMotor
+                            ? s.drive().drivePulley().id()
+                            : s.drive().wheelPulley().id()) + ".material";
         }
 
         /// The wheel pulley has more teeth in mesh; those of the drive pulley are counted for both.
@@ -103,8 +104,7 @@ final class PulleyStrengthChecks {
         }
 
         private double widthMm(Subject s, At at) {
-            return Math.min(
-                    at.least(s.drive().belt().widthMm()), at.least(rim(s).faceWidthMm()));
+            return Math.min(at.least(s.drive().belt().widthMm()), at.least(rim(s).faceWidthMm()));
         }
 
         @Override
@@ -116,7 +116,8 @@ final class PulleyStrengthChecks {
         @Override
         double capacity(Subject s, At at, double motorNm) {
             double sheared = Made.lastingShare(s, material(s)) * Made.of(s, material(s), Property.SHEAR) * toothMm(s);
-            double crushed = Made.of(s, material(s), Property.HEAD) * rim(s).profile().toothHeightMm();
+            double crushed =
+                    Made.of(s, material(s), Property.HEAD) * rim(s).profile().toothHeightMm();
             return Made.warmShare(s, material(s), warmC(s, at)) * widthMm(s, at) * Math.min(sheared, crushed);
         }
 
@@ -133,7 +134,12 @@ final class PulleyStrengthChecks {
                     demand(s, At.NOMINAL, motorNm(s, At.NOMINAL)),
                     "N",
                     "on the worst tooth");
-            w.given("D_o", "outside diameter of the pulley", rim.outsideDiameterMm(), "mm", rim.profile().standard());
+            w.given(
+                    "D_o",
+                    "outside diameter of the pulley",
+                    rim.outsideDiameterMm(),
+                    "mm",
+                    rim.profile().standard());
             w.given("z_p", "its teeth", rim.teeth(), "", "count");
             w.given(
                     "b_r",
@@ -145,7 +151,12 @@ final class PulleyStrengthChecks {
                 w.needs("the groove's width of a pulley " + rim.profile());
             }
             w.line("s_t", "π·D_o/z_p − b_r", toothMm(s), "mm", "tooth at its narrowest");
-            w.given("h_t", "height of a belt's tooth", rim.profile().toothHeightMm(), "mm", rim.profile().standard());
+            w.given(
+                    "h_t",
+                    "height of a belt's tooth",
+                    rim.profile().toothHeightMm(),
+                    "mm",
+                    rim.profile().standard());
             w.given("b_b", s.drive().belt().widthMm());
             w.given("b_face", rim.faceWidthMm());
             Made.given(w, "τ", s, field(s), material(s), Property.SHEAR);
@@ -271,8 +282,7 @@ final class PulleyStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Math.min(
-                    bears(s, at, s.drive().wheelPulley().material()), bears(s, at, core(s)));
+            return Math.min(bears(s, at, s.drive().wheelPulley().material()), bears(s, at, core(s)));
         }
 
         @Override
@@ -333,7 +343,8 @@ final class PulleyStrengthChecks {
         private static double headMm2(Subject s, At at) {
             var screw = s.drive().pulleyScrew();
             return HeadPressure.overHoleMm2(
-                    screw.head().diameterMm(screw.thread()), at.most(s.end().wheel().screwHoleMm()));
+                    screw.head().diameterMm(screw.thread()),
+                    at.most(s.end().wheel().screwHoleMm()));
         }
 
         private static double preloadN(Subject s, At at) {

@@ -12,7 +12,8 @@ import java.util.Optional;
 /// - The trials hold those of 8 mm bore against a general-purpose parts library; it knows no others of these.
 /// - A seal takes no width, except in the 688: open it is 4 mm wide, sealed 5 mm. The sealed one is the one sold for
 ///   wheels.
-/// - Load ratings C and C0: the lowest that four makers' general catalogues A to D print, which differ by up to a quarter;
+/// - Load ratings C and C0: the lowest that four makers' general catalogues A to D print, which differ by up to a
+/// quarter;
 ///   unknown where none of them was read.
 /// - Leaves out: bearings to inch sizes, flanged ones, and what an axle of another diameter takes.
 public enum BearingSize {

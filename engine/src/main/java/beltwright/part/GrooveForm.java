@@ -33,7 +33,8 @@ public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusM
         return teeth <= 80 ? new GrooveForm(2.052, 1.438, 0.488) : new GrooveForm(2.056, 1.552, 0.569);
     }
 
-    /// {@return width of a tooth at the outside diameter (mm), where it is narrowest; rounding of its edges not taken off}
+    /// {@return width of a tooth at the outside diameter (mm), where it is narrowest; rounding of its edges not taken
+    /// off}
     public static double toothMm(double outsideDiameterMm, int teeth) {
         return Math.PI * outsideDiameterMm / teeth - OPENING_MM;
     }
