@@ -120,11 +120,14 @@ final class BearingLoadChecks {
             return false; // a belt is set as tight as the worst torque asks and stays so
         }
 
-        private static double km(Subject s, At at, AxleLoad load, boolean outer) {
+        private static double turns(Subject s, At at, AxleLoad load, boolean outer) {
             double equivalent = BearingLife.equivalentN(load.bearingN(outer, Case.RIDING), 0, OUTER_TURNS, 1, 0);
+            return BearingLife.millionTurns(Wheel.ratedN(Wheel.of(s, outer), at), equivalent);
+        }
+
+        private static double km(Subject s, At at, AxleLoad load, boolean outer) {
             return StaticBearing.lifeKm(
-                    BearingLife.millionTurns(Wheel.ratedN(Wheel.of(s, outer), at), equivalent),
-                    at.least(s.end().wheel().wornDiameterMm()));
+                    turns(s, at, load, outer), at.least(s.end().wheel().wornDiameterMm()));
         }
 
         @Override
@@ -148,8 +151,14 @@ final class BearingLoadChecks {
             var bearing = Wheel.of(s, outer);
             Wheel.writeRating(w, "C", bearing, bearing.ratedN(), Wheel.ratedN(bearing, At.NOMINAL));
             w.given("V", "factor where the outer ring turns", OUTER_TURNS, "", "Jindal, ch. 18");
+            w.line(
+                    "L10",
+                    "(C/(V·F_r))^3",
+                    turns(s, At.NOMINAL, load, outer),
+                    "",
+                    "millions of turns, nine of ten last");
             w.given("D_worn", s.end().wheel().wornDiameterMm());
-            w.line("L_km", "(C/(V·F_r))^3·π·D_worn", capacity(s, At.NOMINAL, motorNm(s, At.NOMINAL)), "km", "L10");
+            w.line("L_km", "L10·π·D_worn", capacity(s, At.NOMINAL, motorNm(s, At.NOMINAL)), "km", "as far it rolls");
             w.given("L_asked", Assumed.life(s.kit()));
         }
 
@@ -308,14 +317,20 @@ final class BearingLoadChecks {
         void write(Subject s, Working w) {
             writeFront(s, w);
             w.given("C", s.drive().motor().bearingRatedN());
+            w.line(
+                    "L10",
+                    "(C/F_r)^3",
+                    turns(s, At.NOMINAL, motorNm(s, At.NOMINAL)),
+                    "",
+                    "millions of turns, nine of ten last; the inner ring turns");
             w.given("D_worn", s.end().wheel().wornDiameterMm());
             w.given("i", "ratio, wheel teeth over motor teeth", s.drive().ratio(), "", "count");
             w.line(
                     "L_km",
-                    "(C/F_r)^3·π·D_worn/i",
+                    "L10·π·D_worn/i",
                     capacity(s, At.NOMINAL, motorNm(s, At.NOMINAL)),
                     "km",
-                    "L10, the inner ring turns");
+                    "as far the board rolls");
             w.given("L_asked", Assumed.life(s.kit()));
         }
     }
