@@ -305,11 +305,14 @@ final class BearingLoadChecks {
             return at.most(Assumed.life(s.kit()));
         }
 
+        private static double turns(Subject s, At at, double motorNm) {
+            return BearingLife.millionTurns(at.least(s.drive().motor().bearingRatedN()), frontN(s, at, motorNm));
+        }
+
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            double turns =
-                    BearingLife.millionTurns(at.least(s.drive().motor().bearingRatedN()), frontN(s, at, motorNm));
-            return StaticBearing.lifeKm(turns, at.least(s.end().wheel().wornDiameterMm()))
+            return StaticBearing.lifeKm(
+                            turns(s, at, motorNm), at.least(s.end().wheel().wornDiameterMm()))
                     / s.drive().ratio();
         }
 

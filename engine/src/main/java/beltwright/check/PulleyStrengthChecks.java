@@ -66,7 +66,6 @@ final class PulleyStrengthChecks {
                     Role.CONTROLLER,
                     Role.WHEEL);
             this.onMotor = onMotor;
-            placed();
         }
 
         @Override
