@@ -74,7 +74,10 @@ class AxleStrengthTest {
     @MethodSource("kits")
     void theWorstAndTheBestEncloseTheNominal(String kit) {
         for (var edit : Edits.seeded(kit, 41, 40)) {
-            assertThat(asked(kit, List.of(edit))).isNotEmpty().allSatisfy(f -> {
+            var told = asked(kit, List.of(edit)).stream()
+                    .filter(f -> f.verdict() != Verdict.CANNOT_TELL)
+                    .toList();
+            assertThat(told).isNotEmpty().allSatisfy(f -> {
                 assertThat(f.demandBest()).as(f.key() + edit).isLessThanOrEqualTo(f.demand());
                 assertThat(f.demand()).as(f.key() + edit).isLessThanOrEqualTo(f.demandWorst());
                 assertThat(f.capacityWorst()).as(f.key() + edit).isLessThanOrEqualTo(f.capacity());
