@@ -129,14 +129,22 @@ class JointStrengthTest {
     void theBeltsShareDoublesWithTheTorque(String slug) {
         var still = KIT + ".task.motorJoltFactor=1";
         var far = KIT + ".task.gripShare=unknown";
-        double jolt = joint(KIT, slug, still, far, "controller-one.driveCurrentA=1", "controller-one.brakeCurrentA=1")
-                .demand();
-        double once = joint(KIT, slug, still, far, "controller-one.driveCurrentA=41", "controller-one.brakeCurrentA=41")
-                .demand();
-        double twice = joint(
-                        KIT, slug, still, far, "controller-one.driveCurrentA=81", "controller-one.brakeCurrentA=81")
-                .demand();
+        double jolt = asked(slug, 1, still, far);
+        double once = asked(slug, 41, still, far);
+        double twice = asked(slug, 81, still, far);
         assertThat(twice - jolt).isCloseTo(2 * (once - jolt), within(1e-9 * twice));
+    }
+
+    private static double asked(String slug, int currentA, String still, String far) {
+        return joint(
+                        KIT,
+                        slug,
+                        still,
+                        far,
+                        KIT + ".placements.left.tensionN=unknown",
+                        "controller-one.driveCurrentA=" + currentA,
+                        "controller-one.brakeCurrentA=" + currentA)
+                .demand();
     }
 
     /// A key misses its aim both ways: the same scatter that loosens one joint overloads another.
@@ -205,7 +213,7 @@ class JointStrengthTest {
         "motor-joint-opens, mount-city.slots=2, three screws",
         "plate-bending, mount-city.openingMm=60, its opening leave whole",
         "hanger-joint-clamp, hanger-150.sectionHeightMm=unknown, hanger-150.sectionHeightMm",
-        "slot-pressure, mount-city.material=core-plastic, headMpa",
+        "slot-pressure, mount-city.material=core-plastic, under the head of a screw of core-plastic",
     })
     void whatIsNotKnownIsNamed(String slug, String edit, String named) {
         var found = joint(KIT, slug, edit);

@@ -9,9 +9,6 @@ import java.util.List;
 /// Does the mount plate stand the overhung pull and the motor's jolts, once and again and again?
 final class PlateChecks {
     private static final String HABIT = "common practice, no source";
-    private static final Role[] ABOUT = {
-        Role.MOUNT, Role.MOTOR, Role.DRIVE_PULLEY, Role.WHEEL_PULLEY, Role.BELT, Role.CONTROLLER, Role.WHEEL
-    };
 
     private PlateChecks() {}
 
@@ -56,7 +53,13 @@ final class PlateChecks {
                     "MPa",
                     Scope.DRIVE,
                     "elastic beam with notch factors; corner at the clamp, creep and warmth of plastics: " + HABIT,
-                    ABOUT);
+                    Role.MOUNT,
+                    Role.MOTOR,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.BELT,
+                    Role.CONTROLLER,
+                    Role.WHEEL);
             placed();
         }
 
@@ -153,7 +156,12 @@ final class PlateChecks {
                     Scope.DRIVE,
                     "Goodman's line, Shigley ch. 6; surface, swing of the pull, how much of a jolt comes often: "
                             + HABIT,
-                    ABOUT);
+                    Role.MOUNT,
+                    Role.MOTOR,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.CONTROLLER,
+                    Role.WHEEL);
             placed();
         }
 

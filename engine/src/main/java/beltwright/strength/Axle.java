@@ -6,13 +6,13 @@ package beltwright.strength;
 ///     couple on the wheel:  R_o = M/(s_o − s_i)       R_i = −R_o
 ///     |M| = √(M_up² + M_fore²)             amplitude = |M_1 − M_2|/2        mean = |M_1 + M_2|/2
 ///
-/// Stations run outward along the axle from any one face, as in the layout. Wheel load and belt pull act on the wheel;
-/// the axle feels them where the two bearings sit. The wheel's load points up, the belt's pull has a part up and a part
-/// fore. A motor's shaft turns: there the amplitude is |M| and the mean is nothing.
+/// Stations run outward along the axle from any one face, as in the layout. Wheel load and belt pull act on the
+/// wheel; the axle feels them where the two bearings sit. The wheel's load points up, the belt's pull has a part up
+/// and a part fore. A motor's shaft turns: there the amplitude is |M| and the mean is nothing.
 ///
 /// - Source: statics of a beam; adding the two planes at right angles as in any text on shafts.
-/// - Valid: a stiff wheel on two bearings, forces across the axle. Amplitude and mean are each taken at their own worst
-///   point of the round, which is safe.
+/// - Valid: a stiff wheel on two bearings, forces across the axle. Amplitude and mean are each taken at their own
+///   worst point of the round, which is safe.
 /// - Neglects: how far a bearing's ring spreads its load along the axle; the core spacer, which stiffens it.
 public final class Axle {
     private Axle() {}
