@@ -25,8 +25,14 @@ public final class Checks {
                     ElectricalChecks.all(),
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
+                    SlotStrengthChecks.all(),
+                    HangerJointChecks.all(),
+                    ShaftJointChecks.all(),
+                    PlateChecks.all(),
                     AxleStrengthChecks.all(),
-                    List.<Check>of(new BrakingCheck(), new HardwareCheck()))
+                    BearingLoadChecks.all(),
+                    PulleyStrengthChecks.all(),
+                    List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 
