@@ -24,7 +24,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading =
-                "%nExit codes of check, draw, guide, change and mend; of ride, where 1 means that it does not arrive, and of power, "
+                "%nExit codes of check, draw, guide, change, mend and spread; of ride, where 1 means that it does not arrive, and of power, "
                         + "without 1; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
@@ -80,6 +80,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))
                 .addSubcommand(new MendCommand(desk))
+                .addSubcommand(new SpreadCommand(desk))
                 .addSubcommand(new PairsCommand(desk))
                 .addSubcommand(new SlotsCommand(desk))
                 .addSubcommand(new PowerCommand(desk))
