@@ -12,6 +12,7 @@ final class Block {
     final double[] sum;
     final double[] squares;
     final double[][] products;
+    final double[] draws;
     final float[][] slack;
     int together;
 
@@ -22,6 +23,7 @@ final class Block {
         sum = new double[questions];
         squares = new double[questions];
         products = new double[questions][inputs];
+        draws = new double[inputs];
         slack = new float[questions][kits];
     }
 
@@ -42,6 +44,9 @@ final class Block {
     /// @param z the draws, each less its mean and over its standard deviation
     /// @param from what is left at nominal: sums are kept from there
     void add(int kit, Asking asking, double[] z, double[] from, boolean[] counts) {
+        for (int i = 0; i < z.length; i++) {
+            draws[i] += z[i];
+        }
         boolean whole = true;
         for (int q = 0; q < holds.length; q++) {
             var verdict = asking.verdict(q);

@@ -182,7 +182,7 @@ public final class Sampling {
                 varies && !finding.unit().isEmpty()
                         ? scatter(q, finding, nominal[q] + moved, Math.sqrt(variance), blocks, sums)
                         : null,
-                varies ? matters(q, n, Math.sqrt(variance), blocks) : List.of());
+                varies ? matters(q, n, moved, Math.sqrt(variance), blocks) : List.of());
     }
 
     private Odds.Scatter scatter(
@@ -224,15 +224,17 @@ public final class Sampling {
     }
 
     /// Shares below what chance alone gives, 16/n (four standard errors), are left out.
-    private List<Odds.Influence> matters(int q, int n, double deviation, Block[] blocks) {
+    private List<Odds.Influence> matters(int q, int n, double moved, double deviation, Block[] blocks) {
         record Group(String where, String dimension) {}
         var shares = new HashMap<Group, Odds.Influence>();
         for (int i = 0; i < inputs.size(); i++) {
             double product = 0;
+            double draws = 0;
             for (var b : blocks) {
                 product += b.products[q][i];
+                draws += b.draws[i];
             }
-            double correlation = product / n / deviation;
+            double correlation = (product / n - moved * draws / kits) / deviation;
             double share = correlation * correlation;
             if (share > 16.0 / n) {
                 var input = inputs.get(i);
