@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import beltwright.check.WeakestLink;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -106,6 +107,8 @@ class PackageOrderTest {
         noClasses()
                 .that()
                 .resideOutsideOfPackages("beltwright.belt", "beltwright.power", "beltwright.ride")
+                .and()
+                .areNotAssignableTo(WeakestLink.class)
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.hipparchus..")

@@ -1,131 +1,103 @@
 package beltwright.app;
 
-import beltwright.part.Controller;
+import static beltwright.app.Typesetting.hanging;
+
+import beltwright.kit.Kit;
 import beltwright.press.json.CalibrationJson;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import beltwright.ride.Board;
 import beltwright.ride.Calibration;
 import beltwright.ride.Coefficient;
-import beltwright.ride.Log;
 import beltwright.workshop.Shelf;
+import beltwright.workshop.document.Document;
+import beltwright.workshop.document.Measurement;
 import beltwright.workshop.log.Calibrated;
-import beltwright.workshop.log.LogFiles;
-import beltwright.workshop.log.Mapping;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 @CommandLine.Command(
         name = "calibrate",
         description = {
-            "Find from a measured ride what rolls, what drags, what it weighs or how it cools, each with its 95 % interval;",
-            "kept as a measurement, later answers rest on it.",
-            "A coast-down on level ground tells rolling and drag; a logged ride with motor current tells mass and heat as well."
+            "Find from a measured ride what rolls, what drags, what it weighs or how it cools, each with its 95 % interval.",
+            "With --keep the result is kept as a measurement, and later answers rest on it.",
+            "A coast-down on level ground tells rolling and drag; a ride with the motor current logged tells the mass as well,",
+            "and with the winding's temperature how the motor cools.",
+            "Ends with 0, with 2 on bad input or a log that cannot tell, with 3 where another number is missing."
         },
         footer = {
             "",
             "Examples:",
-            "  ./beltwright calibrate steep-street --log coast.csv --belts off --find rolling,drag",
-            "  ./beltwright calibrate steep-street --log ride.csv --columns 'time=t:ms,speed=v:km/h,motor current=I:A' --find mass",
-            "  ./beltwright calibrate steep-street --log ride.csv --find winding,air --keep november-heat --by workshop --when 2026-11-20"
+            "  ./beltwright calibrate steep-street --log river-coast --find rolling,drag",
+            "  ./beltwright calibrate steep-street --log hill-test --find winding,air",
+            "  ./beltwright calibrate steep-street --log ride.csv --find mass --keep ride-9"
         })
 final class CalibrateCommand extends KitCommand {
-    private static final Map<String, Coefficient> NAMES = names();
-
-    @Option(
-            names = "--log",
-            paramLabel = "FILE|ID",
-            required = true,
-            description = "a log of the workshop by its id, or a CSV file")
-    String log = "";
-
-    @Option(
-            names = "--columns",
-            paramLabel = "MAPPING",
-            description = {
-                "which column holds what, in which unit: 'time=t:ms,speed=v:km/h';",
-                "columns whose headings say it need no word"
-            })
-    String columns = "";
-
-    @Option(names = "--belts", paramLabel = "on|off", description = "whether the belts were on (default: on)")
-    String belts = "on";
-
-    @Option(
-            names = "--motor-current",
-            paramLabel = "KIND",
-            description =
-                    "what the motor current in the table is: 'direct' or 'sine peak' (default: as the controller states it)")
-    String motorCurrent = "";
+    @Mixin
+    LogAsked log = new LogAsked();
 
     @Option(
             names = "--find",
             paramLabel = "NAMES",
             required = true,
-            description = "rolling, drag, mass; or winding (to can), air (can to still air)")
+            description = {
+                "one or more of rolling, drag, mass;",
+                "or of winding and air: thermal resistance from winding to can, from can to still air"
+            })
     String find = "";
 
-    @Option(names = "--keep", paramLabel = "ID", description = "keep the log and a measurement of this id")
+    @Option(
+            names = "--keep",
+            paramLabel = "ID",
+            description = "keep the result as a measurement of this id, and the log of a file as ID-log")
     String keep = "";
 
-    @Option(names = "--by", paramLabel = "WHO", description = "who measured (default: workshop)")
-    String by = "workshop";
-
-    @Option(names = "--with", paramLabel = "WHAT", description = "what it was logged with (default: logged ride)")
-    String with = "logged ride";
-
-    @Option(names = "--when", paramLabel = "DAY", description = "day of the ride, year-month-day (default: today)")
-    String when = "";
-
-    @Option(names = "--preview", description = "only show how each column is read")
-    boolean preview;
+    /// What was found, and the measurement that it makes.
+    private record Found(Calibration.Result result, Measurement measurement) {}
 
     CalibrateCommand(Desk desk) {
         super(desk);
     }
 
-    private static Map<String, Coefficient> names() {
-        var names = new LinkedHashMap<String, Coefficient>();
-        names.put("rolling", Coefficient.ROLLING);
-        names.put("drag", Coefficient.DRAG_AREA);
-        names.put("mass", Coefficient.MASS);
-        names.put("winding", Coefficient.WINDING_TO_CASE);
-        names.put("air", Coefficient.CASE_TO_AIR);
-        return names;
-    }
-
     @Override
     public Integer call() {
+        var wanted = wanted();
         var shelf = edited(shelf());
         var asked = shelf.kit(kit);
-        if (preview) {
-            say(previewed());
-            return Exit.NOTHING_FAILS;
-        }
         var board = Board.of(asked);
-        if (!board.known()) {
-            say(PowerText.needs(board.needs(), desk.columns()));
+        var read = log.read(
+                shelf,
+                desk,
+                kit,
+                keep.isEmpty() ? "" : keep + "-log",
+                asked.controller().currentIs());
+        var needs = Calibration.needs(board, wanted);
+        if (!needs.isEmpty()) {
+            if (json) {
+                say(CalibrationJson.needs(kit, read.log().id(), needs));
+            } else {
+                say(PowerText.needs(needs, desk.columns()));
+            }
             return Exit.CANNOT_TELL;
         }
-        var wanted = wanted();
-        var result = Calibration.of(board, measured(shelf, asked.controller().currentIs()), wanted);
+        var found = found(asked, board, shelf, read, wanted);
         if (!keep.isEmpty()) {
-            readWorkshop().add(Calibrated.documents(keep, asked, result));
+            keep(found);
         }
         if (json) {
-            say(CalibrationJson.of(result));
+            var notes =
+                    Stream.concat(read.doubts().stream(), read.notes().stream()).toList();
+            say(CalibrationJson.of(kit, found.measurement().of(), found.result(), notes, keep));
         } else {
-            say(told(result));
+            say(told(asked, shelf, read, found));
         }
         return Exit.NOTHING_FAILS;
     }
@@ -133,111 +105,85 @@ final class CalibrateCommand extends KitCommand {
     private Set<Coefficient> wanted() {
         var wanted = EnumSet.noneOf(Coefficient.class);
         for (var name : find.split(",")) {
-            var found = NAMES.get(name.strip());
-            if (found == null) {
-                throw new Refusal(
-                        "--find",
-                        "'" + name.strip() + "' is nothing that a log tells",
-                        String.join(", ", NAMES.keySet()),
-                        "name one or more of these, with commas");
-            }
-            wanted.add(found);
+            wanted.add(Arrays.stream(Coefficient.values())
+                    .filter(c -> c.key().equals(name.strip()))
+                    .findFirst()
+                    .orElseThrow(() -> new Refusal(
+                            "--find",
+                            "'" + name.strip() + "' is nothing that a log tells",
+                            Arrays.stream(Coefficient.values())
+                                    .map(Coefficient::key)
+                                    .collect(Collectors.joining(", ")),
+                            "name one or more of these, with commas")));
         }
         return wanted;
     }
 
-    private Log measured(Shelf shelf, Controller.CurrentIs stated) {
-        if (shelf.logs().containsKey(log)) {
-            return shelf.log(log);
-        }
-        var about = new LogFiles.About(
-                (keep.isEmpty() ? "log" : keep) + "-log", kit, by, with, day(), belts(), current(stated));
-        return LogFiles.read(file(shelf), Mapping.parse(columns), about);
-    }
-
-    private Path file(Shelf shelf) {
-        var file = desk.at(Path.of(log));
-        if (!Files.isRegularFile(file)) {
-            var ids = String.join(", ", shelf.logs().keySet());
-            throw new Refusal(
-                    "--log",
-                    "'" + log + "' is neither a log of this workshop nor a file",
-                    ids.isEmpty() ? "a CSV file: this workshop has no log yet" : "a CSV file, or one of " + ids,
-                    "name one of these");
-        }
-        return file;
-    }
-
-    private LocalDate day() {
+    private Found found(Kit asked, Board board, Shelf shelf, LogAsked.Read read, Set<Coefficient> wanted) {
         try {
-            return when.isEmpty() ? LocalDate.now() : LocalDate.parse(when);
-        } catch (DateTimeParseException e) {
+            var result = Calibration.of(board, read.log(), wanted);
+            return new Found(result, Calibrated.measurement(keep, asked, shelf, result, set));
+        } catch (Refusal r) {
             throw new Refusal(
-                    "--when", "'" + when + "' is not a day", "year-month-day", "write for example 2026-11-20");
+                    r.where().equals("coefficients") ? "--find" : r.where(),
+                    r.wrong(),
+                    r.allowed(),
+                    Stream.concat(Stream.of(r.mend()), read.doubts().stream()).collect(Collectors.joining("; ")));
         }
     }
 
-    private Log.Belts belts() {
-        return switch (belts) {
-            case "on" -> Log.Belts.ON;
-            case "off" -> Log.Belts.OFF;
-            default -> throw new Refusal("--belts", "'" + belts + "'", "on, off", "say whether the belts were on");
-        };
+    private void keep(Found found) {
+        try {
+            readWorkshop()
+                    .add(List.of(
+                            new Document.OfLog(found.result().log()), new Document.OfMeasurement(found.measurement())));
+        } catch (Refusal r) {
+            throw new Refusal("--keep", r.where() + ": " + r.wrong(), r.allowed(), r.mend());
+        }
     }
 
-    private Controller.CurrentIs current(Controller.CurrentIs stated) {
-        if (motorCurrent.isEmpty()) {
-            return stated;
-        }
-        for (var kind : Controller.CurrentIs.values()) {
-            if (kind.toString().equals(motorCurrent)) {
-                return kind;
-            }
-        }
-        throw new Refusal("--motor-current", "'" + motorCurrent + "'", "direct, sine peak", "name one of these");
-    }
-
-    private List<String> previewed() {
-        var file = file(readWorkshop().shelf());
-        var seen = LogFiles.preview(file.toString(), LogFiles.bytes(file), Mapping.parse(columns));
+    private List<String> told(Kit asked, Shelf shelf, LogAsked.Read read, Found found) {
+        var result = found.result();
+        int columns = desk.columns();
+        var log = result.log();
         var lines = new ArrayList<String>();
-        lines.add(seen.rows() + " rows");
-        for (var column : seen.columns()) {
-            lines.addAll(Typesetting.hanging(
-                    "  ",
-                    "'" + column.heading() + "': "
-                            + column.reading().map(r -> "read as " + r).orElse("left out")
-                            + column.unit().map(u -> " in " + u).orElse("") + "; "
-                            + String.join(", ", column.first()),
-                    desk.columns()));
+        lines.addAll(hanging("", "Calibrated: " + PowerText.named(asked), columns));
+        lines.addAll(
+                hanging("  ", "on log '" + log.id() + "', " + result.rows() + " rows, belts " + log.belts(), columns));
+        read.doubts().forEach(doubt -> lines.addAll(hanging("? ", doubt, columns)));
+        lines.add("");
+        for (var f : result.found()) {
+            var unit = " " + f.what().unit();
+            lines.addAll(hanging(
+                    "",
+                    f.what() + ": " + Calibrated.text(f) + unit + ", 95 % interval; before: "
+                            + (Double.isNaN(f.before()) ? "not known" : Numbers.significant(f.before(), 3) + unit),
+                    columns));
         }
-        seen.doubts().forEach(doubt -> lines.addAll(Typesetting.hanging("  ", "doubt: " + doubt, desk.columns())));
-        return lines;
-    }
-
-    private List<String> told(Calibration.Result result) {
-        var lines = new ArrayList<String>();
         boolean heat = result.found().getFirst().what().heat();
-        lines.add("Calibrated on " + result.rows() + " rows of '" + result.log().id() + "', belts "
-                + result.log().belts() + ":");
-        for (var found : result.found()) {
-            var unit = found.what().unit();
-            lines.addAll(Typesetting.hanging(
-                    "  ",
-                    found.what() + ": " + Calibrated.text(found) + " " + unit + " (95 % interval); before "
-                            + Numbers.significant(found.before(), 3) + " " + unit,
-                    desk.columns()));
-        }
-        lines.add("  left over: " + Numbers.significant(result.leftOver(), 2) + (heat ? " K" : " m/s")
-                + ", root mean square");
-        result.notes().forEach(note -> lines.addAll(Typesetting.hanging("  ", "note: " + note, desk.columns())));
-        lines.addAll(Typesetting.hanging(
-                "  ",
-                keep.isEmpty()
-                        ? "nothing kept; --keep ID keeps the log and the measurement, and later answers rest on it"
-                        : "kept as measurement '" + keep + "' and log '"
-                                + result.log().id() + "'; later answers rest on it",
-                desk.columns()));
+        lines.addAll(hanging(
+                "",
+                "measured less computed " + (heat ? "temperature: " : "speed: ")
+                        + Numbers.significant(result.leftOver(), 2) + (heat ? " K" : " m/s") + " root mean square",
+                columns));
+        lines.add("");
+        lines.addAll(hanging("", kept(log.id(), found.measurement(), shelf, heat), columns));
+        lines.add("");
+        var all = new ArrayList<>(read.notes());
+        all.addAll(result.notes());
+        lines.addAll(PowerText.rests(all, result.estimates(), columns));
         return lines;
+    }
+
+    private String kept(String logId, Measurement measurement, Shelf shelf, boolean heat) {
+        if (keep.isEmpty()) {
+            return "Nothing is kept. --keep ID keeps the result as a measurement, and later answers rest on it.";
+        }
+        var covered = Calibrated.covered(measurement, shelf);
+        return "Kept as measurement '" + keep + "' of " + measurement.of() + ", from log '" + logId + "'"
+                + (covered.isEmpty()
+                        ? "; answers for " + (heat ? "every kit with this motor" : "this kit")
+                                + " rest on it from now on."
+                        : "; but a later measurement lies over " + String.join(", ", covered) + ".");
     }
 }

@@ -132,7 +132,12 @@ final class ImportCommand extends WorkshopCommand {
 
     /// {@return "1 kit, 12 parts"}
     static String counted(List<Document> documents) {
-        return Stream.of(Document.Type.KIT, Document.Type.PART, Document.Type.MEASUREMENT)
+        return Stream.of(
+                        Document.Type.KIT,
+                        Document.Type.PART,
+                        Document.Type.MEASUREMENT,
+                        Document.Type.ROUTE,
+                        Document.Type.LOG)
                 .map(type -> {
                     long count =
                             documents.stream().filter(d -> d.type() == type).count();

@@ -24,8 +24,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading =
-                "%nExit codes of check, draw, guide, change, mend and spread; of ride, where 1 means that it does not arrive, and of power, "
-                        + "without 1; the other commands end with 0, 2 or 70:%n",
+                "%nExit codes of check, draw, guide, change, mend and spread; of ride, where 1 means that it does not arrive, and of power "
+                        + "and calibrate, without 1; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",
@@ -42,6 +42,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  ./beltwright change steep-street --set mount-hill.plateThicknessMm=10",
             "  ./beltwright power steep-street --brakes",
             "  ./beltwright ride steep-street --route mill-hill",
+            "  ./beltwright calibrate steep-street --log river-coast --find rolling,drag",
             "",
             "Margins are advice for a competent builder, never a certificate."
         })

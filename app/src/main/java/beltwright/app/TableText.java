@@ -5,6 +5,7 @@ import static beltwright.app.Typesetting.outdented;
 import static beltwright.app.Typesetting.padded;
 import static beltwright.app.Typesetting.right;
 
+import beltwright.press.table.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -20,6 +21,12 @@ final class TableText {
     /// @param heads of columns; numbers stand to the right, words to the left
     TableText(String... heads) {
         this.heads = List.of(heads);
+    }
+
+    static TableText of(Table table) {
+        var text = new TableText(table.heads().toArray(String[]::new));
+        table.rows().forEach(text::row);
+        return text;
     }
 
     void row(List<String> cells) {

@@ -84,6 +84,14 @@ class AnswerJsonTest {
         }
         var both = new String[] {"ride", "steep-street", "--route", "mill-hill", "--with", "market-hill-single"};
         collect("ride", "", typed.run(with(demo, both)).json(), real);
+        var calibrate = new String[] {"calibrate", "steep-street", "--log", "river-coast", "--find", "rolling"};
+        collect("calibrate", "", typed.run(with(demo, calibrate)).json(), real);
+        collect(
+                "calibrate",
+                "",
+                typed.run(with(demo, with(new String[] {"--no-estimates"}, calibrate)))
+                        .json(),
+                real);
         collect("serve", "", AnswerJson.serving(""), real);
         assertThat(real).isEqualTo(documented);
     }

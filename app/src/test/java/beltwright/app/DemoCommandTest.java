@@ -86,7 +86,9 @@ class DemoCommandTest {
                         .out()
                         .lines())
                 .map(String::strip)
-                .filter(line -> line.matches("\\./beltwright (check|kits|change|draw|guide|export) .*"))
+                .filter(line ->
+                        line.matches("\\./beltwright (check|kits|change|power|ride|calibrate|draw|guide|export) .*")
+                                && !line.contains("--log ride.csv"))
                 .distinct();
     }
 

@@ -16,7 +16,7 @@ public final class DemoKits {
     public static final Path ROOT = Path.of(System.getProperty("beltwright.root", ".."));
     public static final Reference REFERENCE = ReferenceFile.bundled();
     public static final Shelf SHELF = Workshop.shelfOf(
-            Stream.of("parts", "kits", "measurements", "routes")
+            Stream.of("parts", "kits", "measurements", "routes", "logs")
                     .map(f -> ROOT.resolve("demo").resolve(f))
                     .toList(),
             REFERENCE);

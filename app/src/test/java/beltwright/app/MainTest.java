@@ -17,7 +17,7 @@ class MainTest {
     Path folder;
 
     private static final String[] COMMANDS = {
-        "demo", "kits", "check", "change", "power", "ride", "draw", "guide", "import", "export", "serve"
+        "demo", "kits", "check", "change", "power", "ride", "calibrate", "draw", "guide", "import", "export", "serve"
     };
 
     static Stream<String> commands() {

@@ -188,8 +188,7 @@ class MendingTest {
             }
             case Sleeve sleeve -> StandardSizes.sleeve(sleeve, Double.parseDouble(words.group("sleeve")));
             case Riser riser -> StandardSizes.riser(riser, Double.parseDouble(words.group("riser")));
-            case Belt belt ->
-                StandardSizes.belt(belt.profile(), Integer.parseInt(words.group("teeth")), belt.widthMm());
+            case Belt belt -> StandardSizes.belt(belt, Integer.parseInt(words.group("teeth")));
             default -> throw new AssertionError(instead.id() + " is in no standard size");
         };
     }

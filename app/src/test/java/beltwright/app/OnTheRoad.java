@@ -14,7 +14,7 @@ import java.util.List;
 /// and never used.
 final class OnTheRoad {
     private static final List<String> WORDS =
-            List.of("estimates", "notes", "under", "reason", "note", "benchTests", "stated");
+            List.of("estimates", "notes", "under", "how", "reason", "note", "benchTests", "stated");
 
     /// Gentle enough to start on, long and steep enough that every kit of the demo is cut back for heat.
     private static final Route HOT = new Route(

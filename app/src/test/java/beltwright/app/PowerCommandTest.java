@@ -3,6 +3,7 @@ package beltwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import beltwright.ride.Caution;
 import beltwright.ride.PowerSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -116,7 +117,7 @@ class PowerCommandTest {
     void theLimitSheetAloneHasEveryLimitWithItsReasonAndTheTests() {
         var out = typed.run("power", Typed.KIT, "--limits").out();
         assertThat(out).doesNotContain("Top speed, loaded", "What is left");
-        assertThat(out).contains("Then try, in this order", "1. Board on a stand", PowerText.LAW_CAUTION);
+        assertThat(out).contains("Then try, in this order", "1. Board on a stand", Caution.LAW.toString());
         assertThat(SHEET.limits()).hasSizeGreaterThan(10);
         for (var row : SHEET.limits()) {
             var line = out.lines()
@@ -133,13 +134,13 @@ class PowerCommandTest {
         assertThat(typed.run("power", Typed.KIT).out())
                 .containsSubsequence(
                         "Top speed, loaded",
-                        PowerText.SPEED_CAUTION,
-                        PowerText.HEAT_CAUTION,
+                        Caution.SPEED.toString(),
+                        Caution.HEAT.toString(),
                         "What is left of the brake",
-                        PowerText.BRAKE_CAUTION,
-                        PowerText.FULL_CAUTION,
+                        Caution.BRAKE.toString(),
+                        Caution.FULL.toString(),
                         "Limit to set",
-                        PowerText.LAW_CAUTION);
+                        Caution.LAW.toString());
     }
 
     @Test

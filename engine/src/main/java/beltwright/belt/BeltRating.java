@@ -1,7 +1,9 @@
 package beltwright.belt;
 
+import beltwright.part.BeltGrade;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
+import java.util.List;
 
 /// What a 5 mm belt of type H may carry for its whole life, by a belt maker's table.
 ///
@@ -18,46 +20,10 @@ import beltwright.quantity.Refusal;
 /// - Neglects: peaks, which such a table does not know, and heat.
 public final class BeltRating {
     private static final int WHOLE = 6; // teeth in mesh for the full rating
-    private static final double[] WIDTH_MM = {6, 9, 12, 15, 20, 25, 30};
+    private static final List<Double> WIDTH_MM = List.of(6., 9., 12., 15., 20., 25., 30.);
     private static final double[] WIDTH_FACTOR = {0.61, 1.00, 1.44, 1.87, 2.63, 3.40, 4.15};
 
     private BeltRating() {}
-
-    /// How the belt is built.
-    public enum Grade {
-        STANDARD(
-                new double[] {14, 16, 18, 20, 24, 28, 32, 36, 40},
-                new double[] {100, 500, 1000, 2000, 2850, 4000, 5000, 6000, 8000, 10000},
-                new double[][] {
-                    {21.9, 25.9, 30.0, 34.9, 44.1, 53.9, 64.0, 74.9, 87.0},
-                    {91, 106, 122, 139, 174, 211, 251, 292, 336},
-                    {154, 180, 206, 234, 291, 352, 416, 483, 552},
-                    {262, 305, 349, 394, 488, 586, 688, 794, 902},
-                    {338, 393, 449, 506, 625, 748, 874, 1004, 1137},
-                    {443, 513, 585, 658, 808, 961, 1116, 1274, 1431},
-                    {523, 605, 688, 772, 943, 1115, 1288, 1459, 1628},
-                    {598, 690, 783, 877, 1064, 1250, 1433, 1610, 1778},
-                    {735, 843, 950, 1057, 1264, 1459, 1637, 1794, 1927},
-                    {854, 972, 1088, 1199, 1403, 1577, 1714, 1804, 1842},
-                }),
-        REINFORCED(new double[] {14, 16, 20, 24, 36, 40}, new double[] {1000, 2850, 4000, 6000, 10000}, new double[][] {
-            {470, 590, 820, 1040, 1690, 1910},
-            {1040, 1320, 1830, 2320, 3710, 4150},
-            {1300, 1670, 2320, 2920, 4590, 5080},
-            {1670, 2160, 2990, 3730, 5540, 6010},
-            {2150, 2790, 3780, 4570, 5730, 5720},
-        });
-
-        private final double[] teeth;
-        private final double[] rpm;
-        private final double[][] watts;
-
-        Grade(double[] teeth, double[] rpm, double[][] watts) {
-            this.teeth = teeth;
-            this.rpm = rpm;
-            this.watts = watts;
-        }
-    }
 
     /// How hard the driven machine is on its belt, at most 16 hours a day.
     public enum Load {
@@ -78,21 +44,48 @@ public final class BeltRating {
         }
     }
 
-    /// {@return P_N, power (W) of a belt 9 mm wide at these teeth and this speed of the smaller
-    /// pulley}
-    public static double tableW(Grade grade, int teeth, double speedRpm) {
-        int row = below(grade.rpm, speedRpm, "pulley speed", "rpm");
-        int column = below(grade.teeth, teeth, "teeth of the smaller pulley", "teeth");
-        double along = (teeth - grade.teeth[column]) / (grade.teeth[column + 1] - grade.teeth[column]);
-        double slower = between(grade.watts[row][column], grade.watts[row][column + 1], along);
-        double faster = between(grade.watts[row + 1][column], grade.watts[row + 1][column + 1], along);
-        return between(slower, faster, (speedRpm - grade.rpm[row]) / (grade.rpm[row + 1] - grade.rpm[row]));
+    /// {@return P_N, power (W) of a belt of the table's width at these teeth and this speed of the smaller pulley}
+    public static double tableW(BeltGrade grade, int teeth, double speedRpm) {
+        int row = below(grade.rpm(), speedRpm, "pulley speed", "rpm");
+        int column = below(grade.teeth(), teeth, "teeth of the smaller pulley", "teeth");
+        double from = grade.teeth().get(column);
+        double along = (teeth - from) / (grade.teeth().get(column + 1) - from);
+        var slow = grade.watts().get(row);
+        var fast = grade.watts().get(row + 1);
+        double slower = between(slow.get(column), slow.get(column + 1), along);
+        double faster = between(fast.get(column), fast.get(column + 1), along);
+        double least = grade.rpm().get(row);
+        return between(slower, faster, (speedRpm - least) / (grade.rpm().get(row + 1) - least));
+    }
+
+    /// Pull (N) that a belt of the table's width carries, which is what the table means at any speed.
+    ///
+    ///     F = P_N/v        v = z·p·n/60 000
+    ///
+    /// Below the slowest speed printed, the pull there stands: a belt carries no less when it turns more slowly.
+    ///
+    /// @return NaN where the table does not hold these teeth, or this speed is above it
+    public static double tablePullN(BeltGrade grade, int teeth, double speedRpm) {
+        double slowest = grade.rpm().getFirst();
+        double rpm = Math.max(speedRpm, slowest);
+        if (teeth < grade.teeth().getFirst()
+                || teeth > grade.teeth().getLast()
+                || rpm > grade.rpm().getLast()) {
+            return Double.NaN;
+        }
+        return tableW(grade, teeth, rpm) / (teeth * grade.pitchMm() * rpm / 60_000);
+    }
+
+    /// {@return whether the page of width factors holds this width (mm)}
+    public static boolean holdsWidth(double widthMm) {
+        return widthMm >= WIDTH_MM.getFirst() && widthMm <= WIDTH_MM.getLast();
     }
 
     /// {@return k_b (1), which grows faster than the width}
     public static double widthFactor(double widthMm) {
         int i = below(WIDTH_MM, widthMm, "belt width", "mm");
-        return between(WIDTH_FACTOR[i], WIDTH_FACTOR[i + 1], (widthMm - WIDTH_MM[i]) / (WIDTH_MM[i + 1] - WIDTH_MM[i]));
+        double from = WIDTH_MM.get(i);
+        return between(WIDTH_FACTOR[i], WIDTH_FACTOR[i + 1], (widthMm - from) / (WIDTH_MM.get(i + 1) - from));
     }
 
     /// {@return k_l (1): a short belt bends more often}
@@ -130,17 +123,16 @@ public final class BeltRating {
     }
 
     /// The step of the table that holds this value; its upper end counts to the last step.
-    private static int below(double[] steps, double value, String what, String unit) {
-        int last = steps.length - 1;
-        if (!(value >= steps[0] && value <= steps[last])) {
+    private static int below(List<Double> steps, double value, String what, String unit) {
+        if (!(value >= steps.getFirst() && value <= steps.getLast())) {
             throw new Refusal(
                     what,
                     Numbers.plain(value) + " " + unit + " is not in the maker's table",
-                    Numbers.plain(steps[0]) + " to " + Numbers.plain(steps[last]) + " " + unit,
+                    Numbers.plain(steps.getFirst()) + " to " + Numbers.plain(steps.getLast()) + " " + unit,
                     "ask the belt's maker for a rating");
         }
         int step = 0;
-        while (step < last - 1 && value >= steps[step + 1]) {
+        while (step < steps.size() - 2 && value >= steps.get(step + 1)) {
             step++;
         }
         return step;

@@ -24,6 +24,8 @@ public final class Checks {
                     DeckChecks.all(),
                     ElectricalChecks.all(),
                     RideChecks.all(),
+                    BeltStrengthChecks.all(),
+                    AxleStrengthChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

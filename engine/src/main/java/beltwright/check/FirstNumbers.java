@@ -7,6 +7,7 @@ import beltwright.kit.Task;
 import beltwright.layout.DriveLayout;
 import beltwright.layout.Layout;
 import beltwright.part.Controller;
+import beltwright.part.HungWeights;
 import beltwright.part.Motor;
 import beltwright.power.MotorModel;
 import beltwright.power.Pulls;
@@ -20,38 +21,39 @@ import java.util.List;
 public final class FirstNumbers {
     private static final double DEFLECTION_SHARE = 50;
 
+    private final Subject subject;
     private final Kit kit;
     private final Drive drive;
     private final DriveLayout at;
     private final Task task;
     private final List<FirstNumber> numbers = new ArrayList<>();
 
-    private FirstNumbers(Kit kit, Drive drive, DriveLayout at) {
-        this.kit = kit;
-        this.drive = drive;
-        this.at = at;
+    private FirstNumbers(Subject subject) {
+        this.subject = subject;
+        this.kit = subject.kit();
+        this.drive = subject.drive();
+        this.at = subject.at();
         this.task = kit.task();
     }
 
     public static List<FirstNumber> of(Kit kit, Layout layout) {
         var all = new ArrayList<FirstNumber>();
-        for (int i = 0; i < kit.drives().size(); i++) {
-            all.addAll(
-                    new FirstNumbers(kit, kit.drives().get(i), layout.drives().get(i)).work());
+        for (var subject : Subject.of(kit, layout)) {
+            if (subject.scope() == Scope.DRIVE) {
+                all.addAll(new FirstNumbers(subject).work());
+            }
         }
         return all;
     }
 
     private List<FirstNumber> work() {
         var driving = new Working();
-        double pullDriving = driving(driving);
-        add("pull-driving", "Belt pull, driving", "Te", pullDriving, "N", "", driving);
+        add("pull-driving", "Belt pull, driving", "Te", driving(driving), "N", "", driving);
 
         var braking = new Working();
-        double pullBraking = braking(braking);
-        add("pull-braking", "Belt pull, braking", "Te", pullBraking, "N", "", braking);
+        add("pull-braking", "Belt pull, braking", "Te", braking(braking), "N", "", braking);
 
-        tension(pullDriving, pullBraking);
+        tension();
         hill();
         speeds();
         return numbers;
@@ -133,36 +135,32 @@ public final class FirstNumbers {
                 "effective tension");
     }
 
-    private void tension(double pullDriving, double pullBraking) {
+    private void tension() {
         var habit =
-                "0.55 of the worst belt pull, as a belt maker's technical manual asks; that no tooth jumps is habit, without"
-                        + " a published rule: the workshop's own jump tests come first";
+                "0.55 of the worst belt pull, as a belt maker's technical manual asks, and a quarter more for the first"
+                        + " hours; that no tooth jumps is habit, without a published rule: the workshop's own jump tests"
+                        + " come first";
         var w = new Working();
-        driving(w);
-        double worst = worst(w, pullDriving, pullBraking);
-        w.given(
-                "share",
-                "static tension as a share of the worst pull",
-                SpanTension.STATIC_SHARE,
-                "",
-                "a belt maker's technical manual, p. 44: half of 1.1 times the effective force");
-        double start = w.line("Ti", "share·Te_worst", SpanTension.startN(worst), "N", "tension of each span at rest");
-        add("tension", "Tension to start with", "Ti", start, "N", habit, w);
+        double start = Tension.writeSet(subject, w);
+        add("tension", "Tension to start with", "T", start, "N", habit, w);
 
         w = begun(w);
-        w.given("m_b", drive.belt().massGPerM());
         double span = w.given("l_s", "free span", at.spanMm(), "mm", "layout");
-        double mass = drive.belt().massGPerM().nominal() / 1000;
+        var tone = Tension.tone(subject);
+        if (HungWeights.given(drive.belt().hungWeights())) {
+            var tried = HungWeights.parse(drive.belt().hungWeights()).toString();
+            w.given("k", "T = k·f^2 − T_0, carried to this span", tone.factor(), "N/Hz²", tried);
+            w.given("T_0", "what stiffness adds", tone.offsetN(), "N", tried);
+        } else {
+            w.given("m_b", drive.belt().massGPerM());
+            w.line("k", "4·m_b/1000·(l_s/1000)^2", tone.factor(), "N/Hz²", "string formula; stiffness reads high");
+            w.given("T_0", "what stiffness adds", 0, "N", "not known: no weights hung on this belt");
+        }
         add(
                 "span-frequency",
                 "Span frequency",
                 "f",
-                w.line(
-                        "f",
-                        "√(Ti/(m_b/1000))/(2·l_s/1000)",
-                        SpanTension.frequencyHz(start, mass, span),
-                        "Hz",
-                        "string formula; stiffness makes a reading high"),
+                w.line("f", "√((T + T_0)/k)", tone.frequencyHz(start), "Hz", "pluck frequency of the free span"),
                 "Hz",
                 habit,
                 w);
@@ -176,28 +174,13 @@ public final class FirstNumbers {
                 "F",
                 w.line(
                         "F",
-                        "4·Ti·s/l_s",
+                        "4·T·s/l_s",
                         SpanTension.deflectionForceN(start, deflection, span),
                         "N",
                         "deflection method"),
                 "N",
                 habit,
                 w);
-    }
-
-    private double worst(Working w, double pullDriving, double pullBraking) {
-        w.given("Te_drive", "belt pull, driving", pullDriving, "N", "worked above");
-        var braking = new Working();
-        braking(braking);
-        braking.needs().forEach(w::needs);
-        w.rests(braking.estimates());
-        w.given("Te_brake", "belt pull, braking", pullBraking, "N", "worked under Belt pull, braking");
-        return w.line(
-                "Te_worst",
-                "max(Te_drive, Te_brake)",
-                Math.max(pullDriving, pullBraking),
-                "N",
-                "the worse of drive and brake");
     }
 
     private void hill() {

@@ -8,6 +8,7 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Material.Property;
 import beltwright.part.Screw;
 import beltwright.part.StandardSizes;
 import beltwright.part.Thread;
@@ -267,7 +268,12 @@ final class ScrewChecks {
                     "N",
                     "highest preload");
             var material = s.kit().reference().material(place.material(s));
-            w.given("τ", "shear strength, " + material.name(), material.shearMpa(), "MPa", material.source());
+            w.given(
+                    "τ",
+                    "shear strength, " + material.name(),
+                    material.shearMpa(),
+                    "MPa",
+                    material.of(Property.SHEAR).source());
             if (Double.isNaN(material.shearMpa())) {
                 w.needs("shear strength of " + material.id());
             }

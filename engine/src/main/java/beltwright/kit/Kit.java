@@ -9,6 +9,7 @@ import beltwright.part.Cover;
 import beltwright.part.Deck;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
+import beltwright.part.HungWeights;
 import beltwright.part.Idler;
 import beltwright.part.Kinds;
 import beltwright.part.Motor;
@@ -158,7 +159,7 @@ public record Kit(
 
         Kit kit(Reference reference) {
             for (var seat : seats.values()) {
-                materials(seat, reference);
+                named(seat.part(), reference);
             }
             var joints = new ArrayList<>(draft.joints().values());
             joints.sort(Comparator.comparing(Joint::name));
@@ -208,28 +209,37 @@ public record Kit(
                     reference);
         }
 
-        private static void materials(Seat seat, Reference reference) {
-            var material = switch (seat.part()) {
-                case Motor m -> m.threadMaterial();
-                case Mount m -> m.material();
-                case Hanger h -> h.material();
-                case Wheel w -> w.coreMaterial();
-                case WheelPulley p -> p.material();
-                default -> null;
-            };
-            if (seat.part() instanceof BatteryPack pack && !pack.cell().isEmpty()) {
-                try {
-                    reference.cell(pack.cell());
-                } catch (Refusal r) {
-                    throw r.within(seat.part().id());
+        /// Everything that a part names in the reference file is there, and its written readings can be read.
+        private static void named(Part part, Reference reference) {
+            try {
+                switch (part) {
+                    case Motor m -> {
+                        reference.material(m.threadMaterial());
+                        optional(m.shaftMaterial(), reference::material);
+                    }
+                    case Mount m -> reference.material(m.material());
+                    case Hanger h -> {
+                        reference.material(h.material());
+                        optional(h.axleMaterial(), reference::material);
+                    }
+                    case Wheel w -> reference.material(w.coreMaterial());
+                    case WheelPulley p -> reference.material(p.material());
+                    case DrivePulley p -> optional(p.material(), reference::material);
+                    case BatteryPack p -> optional(p.cell(), reference::cell);
+                    case Belt b -> {
+                        optional(b.grade(), reference::grade);
+                        optional(b.hungWeights(), HungWeights::parse);
+                    }
+                    default -> {}
                 }
+            } catch (Refusal r) {
+                throw r.within(part.id());
             }
-            if (material != null) {
-                try {
-                    reference.material(material);
-                } catch (Refusal r) {
-                    throw r.within(seat.part().id());
-                }
+        }
+
+        private static void optional(String text, Function<String, ?> read) {
+            if (!text.isBlank()) {
+                read.apply(text);
             }
         }
 
@@ -267,6 +277,11 @@ public record Kit(
                         "missing",
                         "motor, aboveAxleDeg, plateInsetMm, pulleyStandoffMm",
                         "say where the " + side + " motor sits");
+            }
+            try {
+                optional(placement.jumpTests(), JumpTests::parse);
+            } catch (Refusal r) {
+                throw r.within("placements." + side);
             }
             var mount = part(side, Role.MOUNT, Mount.class);
             var drivePulley = part(side, Role.DRIVE_PULLEY, DrivePulley.class);

@@ -23,7 +23,17 @@ public record Placement(
         Dimension idlerAlongMm,
 
         @Field(value = "idler beside that line; negative is below it", min = -150, max = 150)
-        Dimension idlerAsideMm) {
+        Dimension idlerAsideMm,
+
+        @Field(
+                value = "tension of each span at rest, as this kit is to be set; unknown: a quarter above the least",
+                max = 2000)
+        Dimension tensionN,
+
+        @Field(
+                value = "tension at rest and torque at the motor at which a tooth jumped: '60 N 4.1 Nm, 80 N 5.6 Nm'",
+                optional = true)
+        String jumpTests) {
 
     /// Fore or aft of the axle, in the direction of travel.
     public enum Toward {

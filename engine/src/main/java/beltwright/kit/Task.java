@@ -64,4 +64,37 @@ public record Task(
         @Field(value = "centre of mass of board and rider above the road", min = 100, max = 1500)
         Dimension massHeightMm,
 
-        @Field(value = "from seeing to braking", max = 5) Dimension reactionS) {}
+        @Field(value = "from seeing to braking", max = 5) Dimension reactionS,
+
+        @Field(value = "load on a wheel as it lands, times its share of the weight at rest", min = 1, max = 20)
+        Dimension landingFactor,
+
+        @Field(
+                value = "load on a wheel on rough road, times its share at rest, as it comes again and again",
+                min = 1,
+                max = 2)
+        Dimension roadFactor,
+
+        @Field(value = "side force in a corner, times the weight", max = 2)
+        Dimension corneringFactor,
+
+        @Field(value = "jolt that the motor's own mass feels, times its weight", min = 1, max = 100)
+        Dimension motorJoltFactor,
+
+        @Field(value = "force of a kerb against the motor, times the weight of board and rider", max = 10)
+        Dimension strikeFactor,
+
+        @Field(value = "service factor of the belt for peaks", min = 1, max = 5)
+        Dimension peakFactor,
+
+        @Field(value = "friction of dry joints: plate on motor, clamp on hanger", min = 0.02, max = 1)
+        Dimension jointFriction,
+
+        @Field(value = "how far preload lies above and below its target, by the way screws are tightened", max = 60)
+        Dimension preloadScatterPercent,
+
+        @Field(value = "distance that bearings and belt are to last", min = 10, max = 100000)
+        Dimension lifeKm,
+
+        @Field(value = "warmest that mount and pulleys get", min = -20, max = 150)
+        Dimension mountC) {}

@@ -275,7 +275,7 @@ public final class Mending {
                             continue;
                         }
                         bought(
-                                StandardSizes.belt(belt.profile(), teeth, belt.widthMm()),
+                                StandardSizes.belt(belt, teeth),
                                 "a belt of " + teeth + " teeth ("
                                         + Numbers.plain(teeth * belt.profile().pitchMm()) + " mm) as " + where,
                                 seats,
@@ -421,7 +421,9 @@ public final class Mending {
                 field.equals("plateInsetMm") ? to : p.plateInsetMm(),
                 field.equals("pulleyStandoffMm") ? to : p.pulleyStandoffMm(),
                 field.equals("idlerAlongMm") ? to : p.idlerAlongMm(),
-                field.equals("idlerAsideMm") ? to : p.idlerAsideMm());
+                field.equals("idlerAsideMm") ? to : p.idlerAsideMm(),
+                p.tensionN(),
+                p.jumpTests());
     }
 
     private static Dimension shifted(Dimension d, double by) {

@@ -11,5 +11,11 @@ public record Bearing(
         Dimension outsideMm,
 
         @Field(value = "width of the rings", min = 2, max = 20)
-        Dimension widthMm)
+        Dimension widthMm,
+
+        @Field(value = "dynamic load rating C, radial", min = 100, max = 100000)
+        Dimension ratedN,
+
+        @Field(value = "static load rating C0, radial", min = 50, max = 100000)
+        Dimension staticN)
         implements Part {}

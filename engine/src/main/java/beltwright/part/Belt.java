@@ -20,7 +20,21 @@ public record Belt(
         Dimension lengthDeviationMm,
 
         @Field(value = "mass per metre of this width", min = 1, max = 500)
-        Dimension massGPerM)
+        Dimension massGPerM,
+
+        @Field(value = "how it is built: standard, reinforced, or a grade of the reference file", optional = true)
+        String grade,
+
+        @Field(
+                value = "pull that stretches it to twice its length, as its cords begin (E·A)",
+                min = 1000,
+                max = 1000000)
+        Dimension stiffnessN,
+
+        @Field(
+                value = "hung weights: pull and frequency of a span, 'span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz'",
+                optional = true)
+        String hungWeights)
         implements Part {
     /// {@return nominal pitch length (mm)}
     public double lengthMm() {

@@ -35,7 +35,10 @@ public record DrivePulley(
         Thread setScrewThread,
 
         @Field(value = "angle between two set screws", min = 30, max = 180, when = "setScrews>1")
-        Dimension setScrewsApartDeg)
+        Dimension setScrewsApartDeg,
+
+        @Field(value = "material of the teeth", optional = true)
+        String material)
         implements Part {
     /// The side of the rim that the hub stands on.
     public enum HubSide {

@@ -90,7 +90,13 @@ public record Hanger(
         @Field(value = "baseplate thickness at its holes", min = 2, max = 20)
         Dimension baseThicknessMm,
 
-        String material)
+        String material,
+
+        @Field(value = "fillet radius where the axle steps up to the end face", max = 10)
+        Dimension axleFilletMm,
+
+        @Field(value = "material of the axle where it is not the hanger's", optional = true)
+        String axleMaterial)
         implements Part {
     /// How the hanger steers: one steering axis with the bushings outside or around the kingpin, or two of them.
     public enum Kingpin {

@@ -91,6 +91,21 @@ public record Motor(
         @Field(value = "inertia of the turning can about its axis", max = 0.1)
         Dimension rotorKgM2,
 
+        @Field(value = "mounting face inward to the middle of the shaft's front bearing", min = 1, max = 100)
+        Dimension frontBearingMm,
+
+        @Field(value = "between the middles of the shaft's two bearings", min = 5, max = 200)
+        Dimension bearingSpanMm,
+
+        @Field(value = "dynamic load rating C of the front bearing, radial", min = 100, max = 100000)
+        Dimension bearingRatedN,
+
+        @Field(value = "static load rating C0 of the front bearing, radial", min = 50, max = 100000)
+        Dimension bearingStaticN,
+
+        @Field(value = "material of the shaft", optional = true)
+        String shaftMaterial,
+
         @Field(value = "magnets on the can, half of their number", min = 1, max = 40)
         Dimension polePairs,
 

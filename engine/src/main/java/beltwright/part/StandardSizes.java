@@ -38,7 +38,19 @@ public final class StandardSizes {
         return profile.pitchMm() != 5 || StockLengths.MM.contains(teeth * 5);
     }
 
+    /// A new belt of which nothing but profile, teeth and width is known.
     public static Belt belt(BeltProfile profile, int teeth, Dimension widthMm) {
+        var unknown = Dimension.unknown("", STANDARD);
+        return belt(profile, teeth, widthMm, unknown, "", unknown);
+    }
+
+    /// A new belt like another, with so many teeth.
+    public static Belt belt(Belt like, int teeth) {
+        return belt(like.profile(), teeth, like.widthMm(), like.massGPerM(), like.grade(), like.stiffnessN());
+    }
+
+    private static Belt belt(
+            BeltProfile profile, int teeth, Dimension widthMm, Dimension mass, String grade, Dimension stiffness) {
         double length = teeth * profile.pitchMm();
         var id = "belt of " + teeth + " teeth";
         return new Belt(
@@ -47,7 +59,10 @@ public final class StandardSizes {
                 teeth,
                 widthMm,
                 within(id + ".lengthDeviationMm", 0, BeltTolerance.lengthMm(Math.min(length, 1500))),
-                Dimension.unknown(id + ".massGPerM", STANDARD));
+                mass.known() ? mass : Dimension.unknown(id + ".massGPerM", STANDARD),
+                grade,
+                stiffness.known() ? stiffness : Dimension.unknown(id + ".stiffnessN", STANDARD),
+                "");
     }
 
     public static Sleeve sleeve(Sleeve like, double lengthMm) {

@@ -5,12 +5,11 @@ package beltwright.power;
 ///     Nu = 0.3 + 0.62·Re^½·Pr^⅓/(1 + (0.4/Pr)^⅔)^¼·(1 + (Re/282000)^⅝)^⅘        h = Nu·k/D        Re = v·D/ν
 ///
 /// - Source: Churchill and Bernstein, _J. Heat Transfer_ 99 (1977) 300, as given in Incropera, _Fundamentals of Heat
-/// and
-///   Mass Transfer_, ch. 7.
+///   and Mass Transfer_, ch. 7; held against printed examples (TH-12 to TH-17).
 /// - Valid: Re·Pr above 0.2; the authors state about 20 %.
 /// - Neglects: that a can turns, and that mount and wheel stand before it.
 public final class CylinderInAir {
-    // Air at 300 K and 1 atm: Incropera, table A.4 (from memory).
+    // Air at 300 K and 1 atm, as Incropera takes it in ex. 7.4, p. 428 (read in a public companion of the textbook).
     private static final double VISCOSITY_M2S = 15.89e-6;
     private static final double CONDUCTIVITY_WMK = 0.0263;
     private static final double PRANDTL = 0.707;

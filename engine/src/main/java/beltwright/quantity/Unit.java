@@ -10,6 +10,7 @@ public enum Unit {
     KELVIN_PER_WATT("KPerW", "K/W"),
     JOULE_PER_KELVIN("JPerK", "J/K"),
     KG_M2("KgM2", "kg·m²"),
+    KM("Km", "km"),
     AMPERE_HOUR("Ah", "Ah"),
     SECOND("S", "s"),
     CELSIUS("C", "°C"),

@@ -161,19 +161,23 @@ public record Board(
 
         private Belting belting(Powertrain train, Road road) {
             double pulley = drive.drivePulley().rim().pitchDiameterMm() / 1000;
-            var limits = train.limits();
-            double driving = train.motor().torqueConstantNmA() * limits.driveA();
-            double braking = Math.min(
-                    road.massKg() * n(kit.task().brakingMps2()) / train.motors() * train.wheelRadiusM() / train.ratio(),
-                    train.motor().torqueConstantNmA() * limits.brakeA());
+            double worst = Math.max(torqueNm(train, road, false), torqueNm(train, road, true));
+            var set = drive.placement().tensionN();
             var pack = kit.pack();
             return new Belting(
                     pulley,
-                    SpanTension.startN(2 * Math.max(driving, braking) / pulley),
+                    set.known() ? n(set) : SpanTension.startN(2 * worst / pulley),
                     kit.controller().currentIs() == Controller.CurrentIs.DIRECT ? 1 : 2 / Math.sqrt(3),
                     pick.of(pack.disconnectsAboveA()),
                     pack.protection() == BatteryPack.Protection.DISCONNECTS,
                     motorsKg(train));
+        }
+
+        private static double torqueNm(Powertrain train, Road road, boolean braking) {
+            var limits = train.limits();
+            double current = braking ? limits.brakeA() : limits.driveA();
+            double slips = road.gripN(0, braking) / train.motors() * train.wheelRadiusM() / train.ratio();
+            return Math.min(train.motor().torqueConstantNmA() * current, slips);
         }
 
         private double motorsKg(Powertrain train) {

@@ -1,11 +1,14 @@
 package beltwright.ride;
 
 import beltwright.power.MotorHeat;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -37,10 +40,43 @@ public final class Calibration {
     private static final int FEWEST_ROWS = 30;
     private static final int BLOCKS = 30;
     private static final double MUCH = 4;
+    private static final double FAR = 2; // times what the kit had, or that part of it
+    private static final double FASTER = 1.2; // than the motors turn by themselves: no hill of a log does that
+
+    /// Fields of kit and parts that a computed speed, or temperature, rests on.
+    private static final Set<String> MOVES = Set.of(
+            "allUpMassKg",
+            "rollingPercent",
+            "dragAreaM2",
+            "airDensityKgM3",
+            "bearingDragN",
+            "headWindMps",
+            "diameterMm",
+            "inertiaKgM2");
+
+    private static final Set<String> DRIVES = Set.of(
+            "kvRpmPerV", "noLoadCurrentA", "noLoadAtRpm", "noLoadGrowthPercent", "beltEfficiencyPercent", "rotorKgM2");
+    private static final Set<String> WARMS = Set.of(
+            "kvRpmPerV",
+            "noLoadCurrentA",
+            "noLoadAtRpm",
+            "noLoadGrowthPercent",
+            "diameterMm",
+            "resistanceOhm",
+            "resistanceAtC",
+            "windingJPerK",
+            "caseJPerK",
+            "windingToCaseKPerW",
+            "caseToAirKPerW",
+            "airflowPercent",
+            "canDiameterMm",
+            "canLengthMm",
+            "airC",
+            "headWindMps");
 
     /// One coefficient found.
     ///
-    /// @param before what the kit says, or an estimate of it
+    /// @param before what the kit says, or an estimate of it; NaN where nobody knows
     /// @param low and `high`: the 95 % interval
     public record Found(Coefficient what, double before, double value, double low, double high) {
         public double halfWidth() {
@@ -51,12 +87,20 @@ public final class Calibration {
     /// What came out.
     ///
     /// @param leftOver root mean square of measured less computed, in m/s or K
+    /// @param estimates that were taken as they are, with their words
     /// @param computed speed (m/s) or winding temperature (°C) at every reading, with what was found
     public record Result(
-            Log log, List<Found> found, double leftOver, int rows, List<String> notes, List<Double> computed) {
+            Log log,
+            List<Found> found,
+            double leftOver,
+            int rows,
+            List<String> notes,
+            List<String> estimates,
+            List<Double> computed) {
         public Result {
             found = List.copyOf(found);
             notes = List.copyOf(notes);
+            estimates = List.copyOf(estimates);
             computed = List.copyOf(computed);
         }
     }
@@ -79,6 +123,13 @@ public final class Calibration {
         this.measured = heat ? temperatures() : Traced.column(log, Log.Reading.SPEED);
     }
 
+    /// {@return numbers of the board that are missing; those that are to be found do not count}
+    public static List<String> needs(Board board, Set<Coefficient> wanted) {
+        return board.needs().stream()
+                .filter(n -> wanted.stream().noneMatch(c -> n.endsWith("." + c.path())))
+                .toList();
+    }
+
     /// {@return what the log says of these coefficients}
     ///
     /// @throws Refusal if the log cannot tell them
@@ -99,13 +150,13 @@ public final class Calibration {
                 throw new Refusal(
                         "coefficients",
                         c + " beside " + wanted.getFirst(),
-                        "coefficients of motion (" + Coefficient.ROLLING + ", " + Coefficient.DRAG_AREA + ", "
-                                + Coefficient.MASS + ") or of heat, not both",
+                        "what moves the board (" + all(false) + ") or what warms it (" + all(true) + "), not both",
                         "ask twice");
             }
         }
-        if (!board.known()) {
-            throw new Refusal(log.kit(), "needs " + board.needs(), "every number known", "enter them");
+        var needs = needs(board, Set.copyOf(wanted));
+        if (!needs.isEmpty()) {
+            throw new Refusal(log.kit(), "needs " + String.join(", ", needs), "every number known", "enter them");
         }
         if (log.rows() < FEWEST_ROWS) {
             throw new Refusal(
@@ -123,20 +174,82 @@ public final class Calibration {
             log.of(Log.Reading.WINDING);
             log.of(Log.Reading.SPEED);
             log.of(Log.Reading.MOTOR_CURRENT);
+            if (!driven) {
+                throw new Refusal(
+                        log.id(),
+                        "belts off: the speed of the board is not that of the motors",
+                        "a ride with belts on",
+                        "log a ride with belts on");
+            }
+            notes.add("the air is taken as " + Numbers.significant(board.airC(), 3)
+                    + " °C, and the motor current as read: what is found is wrong where they are, and the intervals do"
+                    + " not count that");
+        } else {
+            motionNotes(driven);
         }
-        if (!heat && !log.has(Log.Reading.GRADE) && !log.has(Log.Reading.ELEVATION)) {
+        refuseTooFast();
+    }
+
+    private static String all(boolean heat) {
+        return Arrays.stream(Coefficient.values())
+                .filter(c -> c.heat() == heat)
+                .map(Coefficient::key)
+                .collect(Collectors.joining(", "));
+    }
+
+    private void motionNotes(boolean driven) {
+        if (!log.has(Log.Reading.GRADE) && !log.has(Log.Reading.ELEVATION)) {
             notes.add("neither grade nor height was logged: the road is taken as level");
+        } else if (!log.has(Log.Reading.GRADE) && !log.has(Log.Reading.DISTANCE)) {
+            notes.add("height was logged but no distance, so that no slope comes of it: the road is taken as level");
         }
-        if (!heat && log.belts() == Log.Belts.ON && !driven) {
+        if (log.belts() == Log.Belts.ON && !driven) {
             notes.add("belts on and no current logged: the motors are taken as turned by the board, without current");
         }
-        if (driven && !heat && traced.jumps() > 0) {
+        if (log.belts() == Log.Belts.OFF && log.has(Log.Reading.MOTOR_CURRENT)) {
+            notes.add("belts off: the motor current moves nothing and is left out");
+        }
+        if (driven && traced.jumps() > 0) {
             notes.add("the current jumps " + traced.jumps()
                     + " times from one reading to the next: when exactly is not known,"
                     + " and the intervals do not count that; log ten times a second or more");
         }
-        if (!heat && board.road().headWindMps() == 0) {
+        if (board.road().headWindMps() == 0) {
             notes.add("still air is taken; ride both ways and compare, or measure the wind");
+        }
+        if (driven) {
+            notes.add("a motor current or a slope that is read a little wrong makes what is found as wrong, and the"
+                    + " intervals do not count that: they are for the scatter of the readings alone");
+        }
+        if (!wanted.contains(Coefficient.MASS) && (driven || wanted.contains(Coefficient.DRAG_AREA))) {
+            notes.add("the mass is taken as " + Numbers.significant(before(Coefficient.MASS), 4) + " kg: "
+                    + (driven
+                            ? "what is found is wrong where the mass is"
+                            : "the drag area is wrong by as many percent as the mass")
+                    + ", and the interval does not count that");
+        }
+    }
+
+    private void refuseTooFast() {
+        if (!log.has(Log.Reading.SPEED)) {
+            return;
+        }
+        var train = board.train();
+        double alone = train.pack().fullV() / train.motor().torqueConstantNmA() / train.ratio() * train.wheelRadiusM();
+        double fastest =
+                Arrays.stream(Traced.column(log, Log.Reading.SPEED)).max().orElse(0);
+        if (fastest > FASTER * alone) {
+            var words = "speed reaches " + Numbers.significant(fastest, 3) + " m/s, "
+                    + Numbers.significant(fastest / alone, 2)
+                    + " times what the motors of this kit turn without load and with a full pack";
+            if (log.belts() == Log.Belts.ON) {
+                throw new Refusal(
+                        log.id() + ".speed",
+                        words,
+                        "up to " + Numbers.significant(FASTER * alone, 3) + " m/s with belts on",
+                        "is this column in km/h? say so where the log is read; or is it of another kit?");
+            }
+            notes.add(words + ": is this column in another unit?");
         }
     }
 
@@ -147,7 +260,7 @@ public final class Calibration {
             return winding;
         }
         double[] casing = Traced.column(log, Log.Reading.CASE);
-        var both = java.util.Arrays.copyOf(winding, 2 * winding.length);
+        var both = Arrays.copyOf(winding, 2 * winding.length);
         System.arraycopy(casing, 0, both, winding.length, casing.length);
         return both;
     }
@@ -219,7 +332,8 @@ public final class Calibration {
         var start = new double[n + (heat ? 2 : 1)];
         var sizes = new double[start.length];
         for (int i = 0; i < n; i++) {
-            start[i] = before(wanted.get(i));
+            double before = before(wanted.get(i));
+            start[i] = before > 0 ? before : wanted.get(i).start();
             sizes[i] = start[i];
         }
         start[n] = measured[0];
@@ -245,12 +359,48 @@ public final class Calibration {
             return result(
                     optimum.getPoint().toArray(), optimum.getCovariances(1e-14).getData());
         } catch (MathRuntimeException e) {
-            throw new Refusal(
-                    log.id(),
-                    "cannot tell " + wanted + " from these readings (" + e.getMessage() + ")",
-                    "readings in which each of them shows: a wide range of speeds, or of currents",
-                    "ask for fewer coefficients, or log another ride");
+            throw cannotTell(wanted.stream().map(Coefficient::toString).collect(Collectors.joining(" and ")), "");
         }
+    }
+
+    private Refusal cannotTell(String what, String because) {
+        return new Refusal(
+                log.id(),
+                "cannot tell " + what + " from these readings" + because,
+                "readings in which each of them shows: "
+                        + (heat ? "minutes of high current, then of low" : "a wide range of speeds, or of currents"),
+                "look at the units of time and speed, ask for less, or log another ride");
+    }
+
+    private Found found(Coefficient what, double value, double half) {
+        var unit = " " + what.unit();
+        if (!(value - half > 0)) {
+            throw cannotTell(
+                    what.toString(),
+                    ": it comes out at " + Numbers.significant(value, 2) + unit + ", 95 % interval "
+                            + Numbers.significant(value - half, 2) + " to " + Numbers.significant(value + half, 2)
+                            + unit);
+        }
+        double before = before(what);
+        if (value > FAR * before || value < before / FAR) {
+            notes.add(what + " comes out at " + Numbers.significant(value / before, 2)
+                    + " times what the kit had: look at the units of the columns, the slope of the road, and whether"
+                    + " the belts were on");
+        }
+        return new Found(what, before, value, value - half, value + half);
+    }
+
+    private List<String> estimates() {
+        return board.estimates().stream()
+                .filter(e -> wanted.stream().noneMatch(c -> e.contains("." + c.path() + ":")))
+                .filter(e -> {
+                    var path = e.substring(0, e.indexOf(':'));
+                    var field = path.substring(path.lastIndexOf('.') + 1);
+                    return heat
+                            ? WARMS.contains(field)
+                            : MOVES.contains(field) || log.belts() == Log.Belts.ON && DRIVES.contains(field);
+                })
+                .toList();
     }
 
     /// Central differences.
@@ -297,14 +447,14 @@ public final class Calibration {
         if (widened > MUCH) {
             notes.add(
                     "what is left over hangs together over many rows: something that the equations do not know moved the"
-                            + " board; the intervals are " + beltwright.quantity.Numbers.fixed(Math.sqrt(widened), 1)
+                            + " board; the intervals are " + Numbers.fixed(Math.sqrt(widened), 1)
                             + " times as wide for it");
         }
         double t = new TDistribution(free).inverseCumulativeProbability(SURE);
         var found = new ArrayList<Found>();
         for (int i = 0; i < wanted.size(); i++) {
             double half = t * Math.sqrt(variance * widened * covariance[i][i]);
-            found.add(new Found(wanted.get(i), before(wanted.get(i)), theta[i], theta[i] - half, theta[i] + half));
+            found.add(found(wanted.get(i), theta[i], half));
         }
         return new Result(
                 log,
@@ -312,6 +462,7 @@ public final class Calibration {
                 Math.sqrt(squares / best.length),
                 traced.rows(),
                 notes,
-                java.util.Arrays.stream(best, 0, traced.rows()).boxed().toList());
+                estimates(),
+                Arrays.stream(best, 0, traced.rows()).boxed().toList());
     }
 }

@@ -5,8 +5,7 @@ package beltwright.ride;
 ///     a = sin²(Δφ/2) + cos φ₁·cos φ₂·sin²(Δλ/2)     h = 2·R·asin √a     s = √(h² + Δz²)
 ///
 /// - Source: haversine formula (common practice); R is the mean radius of the earth by the IUGG, 6371.0088 km, the
-/// third
-///   of the sum of twice the greater and once the lesser half axis.
+///   third of the sum of twice the greater and once the lesser half axis; printed distances: RL-20 to RL-23.
 /// - Valid: anywhere; within about 0.5 % of the distance on the flattened earth.
 /// - Neglects: that the earth is flattened, and that a road bends between two points.
 public final class GreatCircle {

@@ -127,7 +127,10 @@ public record Log(
         var values = readings.get(what);
         if (values == null) {
             throw new Refusal(
-                    id + "." + what, "was not measured", "a column of it (" + what.unit + ")", "map a column to it");
+                    id + "." + what,
+                    "was not measured",
+                    "a column of it (" + what.unit + ")",
+                    "map a column to it, or log it");
         }
         return values;
     }

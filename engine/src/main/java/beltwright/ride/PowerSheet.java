@@ -2,6 +2,7 @@ package beltwright.ride;
 
 import beltwright.kit.Kit;
 import beltwright.power.Governs;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +30,40 @@ public record PowerSheet(
     private static final double[] CHARGES = {1, 0.98, 0.95, 0.9, 0.8, 0.5, 0.2};
     private static final double[] STOPS_KMH = {10, 15, 20, 25, 30, 40};
 
-    /// One number, what it was worked out under, and what keeps it from being better.
-    public record Answer(String key, String name, Range value, String unit, String under, String governs) {}
+    /// One number, what it was worked out under, what keeps it from being better, and the formula behind it.
+    public record Answer(String key, String name, Range value, String unit, String under, String governs, String how) {
+        /// {@return the value with its worst case, to as many digits as that allows}
+        public String text() {
+            return nominal()
+                    + (limits().isEmpty() ? "" : " (" + limits() + ")")
+                    + (unitShown().isEmpty() ? "" : " " + unit);
+        }
+
+        /// {@return the value alone, or that there is none}
+        public String nominal() {
+            if (Double.isNaN(value.nominal())) {
+                return "none: cannot be ridden so";
+            }
+            return Double.isInfinite(value.nominal())
+                    ? "no end"
+                    : Numbers.within(value.nominal(), value.low(), value.high());
+        }
+
+        /// {@return from worst to best; empty where there is no doubt}
+        public String limits() {
+            return Double.isFinite(value.nominal()) && value.high() > value.low()
+                    ? edge(value.low()) + " to " + edge(value.high())
+                    : "";
+        }
+
+        public String unitShown() {
+            return Double.isFinite(value.nominal()) ? unit : "";
+        }
+
+        private String edge(double at) {
+            return Double.isFinite(at) ? Numbers.within(at, value.low(), value.high()) : Numbers.significant(at, 3);
+        }
+    }
 
     /// What a grade asks for over speed, at the speeds of the curve.
     public record Load(double gradePercent, List<Double> pushN) {
@@ -138,14 +171,16 @@ public record PowerSheet(
                 ranges[0],
                 "km/h",
                 "level, " + still + ", " + charged + ", winding cold",
-                level.governs().toString()));
+                level.governs().toString(),
+                "first speed v at which push and load are equal: F(v) = c·m·g + ½·ρ·cdA·(v + w)² + bearings"));
         answers.add(new Answer(
                 "steepest-start",
                 "Steepest start",
                 ranges[1],
                 "%",
                 "from rest, winding cold, weight on the driven axle as typed",
-                start.governs().toString()));
+                start.governs().toString(),
+                "steepest α with F(0) ≥ m·g·(sin α + c·cos α) + bearings, and grip on the driven axle"));
         answers.add(new Answer(
                 "steepest-for-ever",
                 "Steepest grade that can be ridden for ever",
@@ -153,14 +188,17 @@ public record PowerSheet(
                 "%",
                 "at " + round(3.6 * board.cruiseMps()) + " km/h or full throttle, air " + round(board.airC())
                         + " °C; winding settles at " + round(warm) + " °C",
-                Governs.HEAT.toString()));
+                Governs.HEAT.toString(),
+                "grade at which the winding settles where the controller cuts back: losses of winding and"
+                        + " iron over the thermal path to the air"));
         answers.add(new Answer(
                 "hill-speed",
                 "Speed on the hill",
                 ranges[3],
                 "km/h",
                 round(asked) + " %, " + still + ", " + charged + ", winding at " + round(warm) + " °C",
-                hill.governs().toString()));
+                hill.governs().toString(),
+                "as for top speed, with m·g·sin α in the load and the winding warm"));
         answers.add(new Answer(
                 "hill-minutes",
                 "Minutes on the hill until the controller cuts back",
@@ -168,7 +206,9 @@ public record PowerSheet(
                 "min",
                 "winding from " + round(board.airC()) + " to " + round(warm) + " °C on " + round(asked)
                         + " %, at cruise or full throttle" + settles(steady.settledC(asked)),
-                Governs.HEAT.toString()));
+                Governs.HEAT.toString(),
+                "heat balance of winding and can over time, losses of the current that the"
+                        + " grade asks for, until the cut-back"));
         answers.add(new Answer(
                 "range",
                 "Range at cruise",
@@ -176,9 +216,16 @@ public record PowerSheet(
                 "km",
                 "level, " + still + ", " + round(3.6 * board.cruiseMps()) + " km/h all the way, " + charged
                         + " down to where that speed is no longer held",
-                ""));
+                "",
+                "x = C·∫ v/I(q) dq, from the charge at the start down to where the speed is no longer held"));
         answers.add(new Answer(
-                "consumption", "Energy for each kilometre at cruise", ranges[6], "Wh/km", "level, " + still, ""));
+                "consumption",
+                "Energy for each kilometre at cruise",
+                ranges[6],
+                "Wh/km",
+                "level, " + still,
+                "",
+                "mean over the same charge of pack power over speed"));
         answers.add(new Answer(
                 "stop",
                 "Way to a stop from cruise, brake alone",
@@ -187,28 +234,32 @@ public record PowerSheet(
                 "level, dry, electric brake only, " + charged,
                 steady.brake(board.cruiseMps(), board.charge(), board.airC())
                         .governs()
-                        .toString()));
+                        .toString(),
+                "x = ∫ v·m_e/(F_brake + F_load) dv, brake at its hardest all the way"));
         answers.add(new Answer(
                 "stop-reaction",
                 "Way to a stop from cruise with reaction time",
                 ranges[8],
                 "m",
                 "the same after " + round(board.reactionS()) + " s",
-                ""));
+                "",
+                "the same, and v·t before it"));
         answers.add(new Answer(
                 "grip-rigid",
                 "Most braking of a stiff upright rider, driven axle at the rear",
                 ranges[9],
                 "m/s²",
                 "weight moves forward; a rider who leans back gets more",
-                Governs.GRIP.toString()));
+                Governs.GRIP.toString(),
+                "a = μ·g/2 / (1 + μ·h/L), mass in the middle of the wheelbase L, h above the road"));
         answers.add(new Answer(
                 "tips",
                 "Slowing down at which a stiff upright rider tips over",
                 ranges[10],
                 "m/s²",
                 "moments about the front axle",
-                ""));
+                "",
+                "a = g·L/(2·h), mass in the middle of the wheelbase L, h above the road"));
         return answers;
     }
 
@@ -237,6 +288,6 @@ public record PowerSheet(
     }
 
     private static String round(double value) {
-        return beltwright.quantity.Numbers.significant(value, 3);
+        return Numbers.significant(value, 3);
     }
 }

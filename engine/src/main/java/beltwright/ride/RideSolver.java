@@ -50,6 +50,8 @@ public final class RideSolver {
     private static final double HALT_M = 0.005;
     private static final double ROLLING_BACK_MPS = -0.02;
     private static final double CRAWL_MPS = 0.3;
+    private static final double STANDS_MPS = 1e-3;
+    private static final double BEGUN_M = 0.05;
     private static final double LOCATED_S = 1e-6;
     private static final int MOST_SAMPLES = 20_000;
     private static final int MOST_EVENTS = 5_000;
@@ -69,9 +71,11 @@ public final class RideSolver {
     private final double[] governed = new double[Governs.values().length];
     private Governs governs = Governs.WISH;
     private double nextSampleS;
+    private boolean standing;
     private double hottestC;
     private double haltJ;
     private double stopAtM;
+    private double beganM;
     private int steps;
 
     /// What can be chosen for a ride.
@@ -113,7 +117,9 @@ public final class RideSolver {
         this.rider = options.rider();
         this.profile = new Profile(route, options.smoothM(), board.cruiseMps(), rider.brakingMps2());
         this.tolerance = options.tolerance();
-        this.everyS = Math.max(options.everyS(), route.lengthM() / board.cruiseMps() / MOST_SAMPLES * 2);
+        double longS = 2 * route.lengthM() / board.cruiseMps()
+                + route.points().stream().mapToDouble(Route.Point::waitS).sum();
+        this.everyS = Math.max(options.everyS(), longS / MOST_SAMPLES);
         this.cancelled = cancelled;
         for (var channel : Channel.values()) {
             columns.put(channel, new Column());
@@ -170,7 +176,8 @@ public final class RideSolver {
         double v = y[V];
         double load = board.road().loadN(v, sine);
         profile.allowed(y[X], allowed);
-        double wanted = load + board.road().inertialKg() * rider.wantedMps2(v, allowed[0], allowed[1]);
+        allowed[0] = standing ? 0 : allowed[0];
+        double wanted = standing ? 0 : load + board.road().inertialKg() * rider.wantedMps2(v, allowed[0], allowed[1]);
         board.train().at(v, wanted, board.road().gripN(sine, wanted < 0), y[Q], y[TW], now);
         return load;
     }
@@ -233,6 +240,8 @@ public final class RideSolver {
         integrator.addEventDetector(new End(s -> s[Q]));
         integrator.addEventDetector(new End(this::boardHolds));
         integrator.addEventDetector(new End(this::crawls));
+        beganM = y[X];
+        integrator.addEventDetector(new End(this::rolls));
         governs = governsAt(y);
         if (governs != Governs.WISH) {
             happened(t, y, Event.Kind.MET, governs);
@@ -271,6 +280,12 @@ public final class RideSolver {
         return governsAt(y) == Governs.LOW_VOLTAGE && y[X] > 1 ? y[V] - CRAWL_MPS : 1;
     }
 
+    /// {@return how far a board that has begun to move is from standing still (m/s): friction would hold it there for
+    ///     ever, the motors pushing}
+    private double rolls(double[] y) {
+        return y[X] > beganM + BEGUN_M ? y[V] - STANDS_MPS : 1;
+    }
+
     private Governs governsAt(double[] y) {
         operating(y, profile.sine(y[X]));
         return now.governs;
@@ -287,7 +302,7 @@ public final class RideSolver {
             happened(t, y, Event.Kind.DISCONNECTED, governs);
         } else if (y[Q] <= 1e-9 || crawls(y) <= 1e-6) {
             happened(t, y, Event.Kind.EMPTY, governs);
-        } else if (y[V] <= ROLLING_BACK_MPS / 2) {
+        } else if (y[V] <= ROLLING_BACK_MPS / 2 || rolls(y) <= 1e-6) {
             boolean moved = y[X] > 1;
             happened(
                     t,
@@ -327,16 +342,23 @@ public final class RideSolver {
                 .orElse(0);
         var heat = board.train().heat();
         double away = heat.caseToAirWPerK(board.road().headWindMps(), 0);
-        int n = (int) Math.ceil(wait / 0.5);
-        for (int i = 0; i < n; i++) {
-            double h = wait / n;
+        double at = t;
+        standing = true;
+        while (at < t + wait) {
+            double h = Math.min(0.5, Math.min(t + wait, nextSampleS) - at);
             double w1 = heat.windingKPerS(0, y[TW], y[TC]);
             double c1 = heat.caseKPerS(y[TW], y[TC], board.airC(), away);
             double w2 = heat.windingKPerS(0, y[TW] + h * w1, y[TC] + h * c1);
             double c2 = heat.caseKPerS(y[TW] + h * w1, y[TC] + h * c1, board.airC(), away);
             y[TW] += h * (w1 + w2) / 2;
             y[TC] += h * (c1 + c2) / 2;
+            at += h;
+            if (at >= nextSampleS) {
+                sample(at, y);
+                nextSampleS += everyS;
+            }
         }
+        standing = false;
         return t + wait;
     }
 
@@ -466,23 +488,6 @@ public final class RideSolver {
                 }
             }
             return after;
-        }
-    }
-
-    /// A growing column of numbers.
-    private static final class Column {
-        private double[] values = new double[1024];
-        private int size;
-
-        void add(double value) {
-            if (size == values.length) {
-                values = java.util.Arrays.copyOf(values, 2 * size);
-            }
-            values[size++] = value;
-        }
-
-        double[] values() {
-            return java.util.Arrays.copyOf(values, size);
         }
     }
 }

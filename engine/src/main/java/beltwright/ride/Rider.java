@@ -13,15 +13,18 @@ import beltwright.quantity.Refusal;
 /// @param brakingMps2 how hard the rider likes to brake (m/s²)
 /// @param settleS τ (s)
 public record Rider(double speedingMps2, double brakingMps2, double settleS) {
+    public static final double GENTLEST_MPS2 = 0.05; // slower than that is not told from standing still
     public static final Rider CALM = new Rider(1.0, 1.2, 1.0);
 
     public Rider {
-        if (!(speedingMps2 > 0 && speedingMps2 <= 9 && brakingMps2 > 0 && brakingMps2 <= 9 && settleS >= 0.1)) {
+        if (!(speedingMps2 >= GENTLEST_MPS2 && speedingMps2 <= 9)
+                || !(brakingMps2 >= GENTLEST_MPS2 && brakingMps2 <= 9)
+                || !(settleS >= 0.1 && settleS <= 60)) {
             throw new Refusal(
                     "rider",
                     "speeds up at " + speedingMps2 + " m/s², brakes at " + brakingMps2 + " m/s², settles in " + settleS
                             + " s",
-                    "above 0 to 9 m/s², at least 0.1 s",
+                    GENTLEST_MPS2 + " to 9 m/s², 0.1 to 60 s",
                     "give other values");
         }
     }

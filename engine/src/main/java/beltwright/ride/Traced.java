@@ -1,6 +1,7 @@
 package beltwright.ride;
 
 import beltwright.power.MotorHeat;
+import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
@@ -37,9 +38,9 @@ final class Traced {
             if (time[i] - time[i - 1] > WIDEST_GAP_S) {
                 throw new Refusal(
                         log.id() + ".time, row " + (i + 1),
-                        "a gap of " + (time[i] - time[i - 1]) + " s",
-                        "at most " + WIDEST_GAP_S + " s from row to row",
-                        "cut the log there and use one piece");
+                        "a gap of " + Numbers.significant(time[i] - time[i - 1], 3) + " s",
+                        "at most " + Numbers.plain(WIDEST_GAP_S) + " s from row to row",
+                        "if this column is in ms, say so where the log is read; else cut the log there and use one piece");
             }
         }
     }

@@ -6,6 +6,7 @@ import beltwright.quantity.Refusal;
 /// How long a deep groove ball bearing runs before its rings tire.
 ///
 ///     P = X·V·Fr + Y·Fa        L10 = (C/P)³        hours = L10·10⁶/(60·n)
+///     P_mean = (Σ n·P³/Σ n)^(1/3)
 ///     L10 for a reliability R:  L·(ln(1/0.9)/ln(1/R))^(1/β)        loss = μ·P·d/2·ω
 ///
 /// V is 1 where the inner ring turns, 1.2 where the outer ring does. X and Y are 1 and 0 while
@@ -50,6 +51,19 @@ public final class BearingLife {
     /// {@return L10 (h) at this speed}
     public static double hours(double ratingN, double equivalentN, double speedRpm) {
         return millionTurns(ratingN, equivalentN) * 1e6 / (60 * speedRpm);
+    }
+
+    /// {@return the steady load (N) that tires the bearing as much as these loads one after the other}
+    ///
+    /// @param turns how many turns under each, in any unit
+    public static double meanLoadN(double[] turns, double[] loadsN) {
+        double all = 0;
+        double tired = 0;
+        for (int i = 0; i < turns.length; i++) {
+            all += turns[i];
+            tired += turns[i] * loadsN[i] * loadsN[i] * loadsN[i];
+        }
+        return Math.cbrt(tired / all);
     }
 
     /// {@return C (N), the rating that lasts so many millions of turns}

@@ -1,4 +1,4 @@
-/// Screws, threads, bearings and shafts: preload, torque, thread strip, life, stress.
+/// Where a part gives: screws, threads, grips, fits, shafts, axles, bearings, plates, teeth.
 ///
 /// May not live here: which screw sits where.
 @NullMarked

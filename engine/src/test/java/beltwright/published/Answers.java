@@ -16,12 +16,18 @@ final class Answers {
     private static final Map<String, Double> UNIT = Map.ofEntries(
             entry("in", 25.4),
             entry("µm", 0.001),
+            entry("ft", 0.3048),
+            entry("km", 1000.0),
             entry("√in", Math.sqrt(25.4)),
             entry("°", Math.PI / 180),
             entry("lbf", 4.4482216152605),
             entry("kN", 1000.0),
+            entry("kip", 4448.2216152605),
+            entry("kN·m", 1000.0),
+            entry("N·mm", 0.001),
             entry("lbf·in", 0.1129848290276),
             entry("ft·lbf", 1.3558179483314),
+            entry("MN/m", 1000.0),
             entry("Mlbf/in", 175_126.835),
             entry("psi", 0.006894757293168),
             entry("kpsi", 6.894757293168),
@@ -32,7 +38,10 @@ final class Answers {
                     ScrewAnswers.ENGINE,
                     FitAnswers.ENGINE,
                     ShaftAnswers.ENGINE,
-                    PowerAnswers.ENGINE)
+                    StrengthAnswers.ENGINE,
+                    PowerAnswers.ENGINE,
+                    RideAnswers.ENGINE,
+                    HeatAnswers.ENGINE)
             .flatMap(room -> room.entrySet().stream())
             .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 

@@ -7,6 +7,7 @@ import beltwright.belt.BeltRating;
 import beltwright.belt.PitchLine;
 import beltwright.belt.SpanTension;
 import beltwright.part.Belt;
+import beltwright.part.BeltGrade;
 import beltwright.part.BeltProfile;
 import beltwright.part.BeltTolerance;
 import beltwright.part.GrooveForm;
@@ -60,7 +61,7 @@ final class BeltAnswers {
             entry(
                     "tight side",
                     i -> i.number("slackN") + Pulls.effectiveN(i.number("torqueNm"), i.number("pitchDiameterMm"))),
-            entry("tension of each span at rest", i -> SpanTension.startN(i.number("effectiveN"))),
+            entry("tension of each span at rest", i -> SpanTension.leastN(i.number("effectiveN"))),
             entry(
                     "span frequency",
                     i -> SpanTension.frequencyHz(i.number("tensionN"), i.number("massKgM"), i.number("spanMm"))),
@@ -81,9 +82,7 @@ final class BeltAnswers {
             entry(
                     "power in the table",
                     i -> BeltRating.tableW(
-                            named(BeltRating.Grade.values(), i.text("grade").toUpperCase(Locale.ROOT)),
-                            i.count("teeth"),
-                            i.number("speedRpm"))),
+                            BeltGrade.PUBLISHED.get(i.text("grade")), i.count("teeth"), i.number("speedRpm"))),
             entry(
                     "power rated",
                     i -> BeltRating.ratedW(
@@ -162,7 +161,10 @@ final class BeltAnswers {
                 i.count("teeth"),
                 exact("belt.widthMm", 15),
                 exact("belt.lengthDeviationMm", 0),
-                exact("belt.massGPerM", 50));
+                exact("belt.massGPerM", 50),
+                "",
+                Dimension.unknown("belt.stiffnessN", PRINTED),
+                "");
     }
 
     private static Dimension exact(String of, double value) {

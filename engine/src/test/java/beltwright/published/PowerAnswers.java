@@ -3,9 +3,11 @@ package beltwright.published;
 import static java.util.Map.entry;
 
 import beltwright.power.MotorModel;
+import beltwright.power.Outrunner;
 import beltwright.power.Pulls;
 import beltwright.power.RoadLoad;
 import beltwright.power.Stopping;
+import beltwright.power.TopSpeed;
 import beltwright.power.Warming;
 import beltwright.published.PublishedCase.Inputs;
 import java.util.List;
@@ -23,6 +25,10 @@ final class PowerAnswers {
             entry(
                     "loss without load",
                     i -> MotorModel.noLoadLossW(i.number("voltageV"), i.number("currentA"), i.number("resistanceOhm"))),
+            entry("back-EMF of a run", i -> workW(i) / i.number("currentA")),
+            entry("power that a run turns into work", PowerAnswers::workW),
+            entry("torque of a run", i -> run(i).shaftNm(i.number("currentA"), i.number("speedRpm") * Math.PI / 30)),
+            entry("turns per second at another current", PowerAnswers::turnsPerS),
             entry(
                     "resistance when warm",
                     i -> MotorModel.resistanceOhm(
@@ -62,6 +68,41 @@ final class PowerAnswers {
             }));
 
     private PowerAnswers() {}
+
+    private static double workW(Inputs i) {
+        return MotorModel.noLoadLossW(i.number("voltageV"), i.number("currentA"), i.number("resistanceOhm"));
+    }
+
+    private static double rpmPerV(Inputs i) {
+        return i.number("speedRpm") * i.number("currentA") / workW(i);
+    }
+
+    private static Outrunner run(Inputs i) {
+        return new Outrunner(MotorModel.torqueConstantNmA(rpmPerV(i)), i.number("resistanceOhm"), 20, 0, 0);
+    }
+
+    /// The speed that this current leaves, by the top speed of a board whose rolling asks for its torque.
+    private static double turnsPerS(Inputs i) {
+        double wheelM = 0.2;
+        double torque = run(i).shaftNm(i.number("thenA"), 0);
+        double massKg = torque / (wheelM / 2) / RoadLoad.climbN(1, 0, 100);
+        var top = new TopSpeed(
+                i.number("voltageV"),
+                0,
+                1,
+                rpmPerV(i),
+                i.number("resistanceOhm"),
+                0,
+                1,
+                1000 * wheelM,
+                1,
+                massKg,
+                100,
+                0,
+                0,
+                1);
+        return top.loadedMps() / (Math.PI * wheelM);
+    }
 
     private static Warming.Leg leg(Object leg) {
         var numbers = (List<?>) leg;

@@ -108,6 +108,11 @@ record PublishedCase(
             return ((Number) of(name)).doubleValue();
         }
 
+        double[] numbers(String name) {
+            return ((List<?>) of(name))
+                    .stream().mapToDouble(v -> ((Number) v).doubleValue()).toArray();
+        }
+
         int count(String name) {
             return ((Number) of(name)).intValue();
         }

@@ -8,6 +8,7 @@ import beltwright.part.ScrewHead;
 import beltwright.part.Thread;
 import beltwright.published.PublishedCase.Inputs;
 import beltwright.strength.BoltedJoint;
+import beltwright.strength.ThreadStrip;
 import beltwright.strength.Tightening;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -48,6 +49,26 @@ final class ScrewAnswers {
                             / i.number("areaMm2")),
             entry("stiffness of a screw", ScrewAnswers::screwStiffness),
             entry("stiffness of the clamped parts", ScrewAnswers::partsStiffness),
+            entry("force in pulled screws", i -> {
+                double n = i.number("screws");
+                double screw = n * bar(i, "screwMm2");
+                double share = BoltedJoint.screwShare(screw, bar(i, "partsMm2"));
+                return BoltedJoint.screwForceN(n * preload(i), share, i.number("pullN"));
+            }),
+            entry(
+                    "factor of a pulled screw",
+                    i -> BoltedJoint.screwFactor(
+                            i.number("strengthMpa"), i.number("areaMm2"), preload(i), share(i), i.number("pullN"))),
+            entry(
+                    "factor of the pull",
+                    i -> BoltedJoint.loadFactor(
+                            i.number("proofMpa"), i.number("areaMm2"), preload(i), share(i), i.number("pullN"))),
+            entry(
+                    "force that strips a tapped thread",
+                    i -> ThreadStrip.forceN(thread(i), i.number("engagementMm"), i.number("shearMpa"))),
+            entry(
+                    "engagement wanted",
+                    i -> ThreadStrip.engagementMm(thread(i), i.number("forceN"), i.number("shearMpa"))),
             entry("share of the screw", i -> BoltedJoint.screwShare(screwStiffness(i), partsStiffness(i))));
 
     private ScrewAnswers() {}
@@ -73,6 +94,17 @@ final class ScrewAnswers {
                 i.number("shankMm"),
                 i.number("threadMm"),
                 i.number("screwMpa"));
+    }
+
+    /// {@return stiffness (N/mm) of a plain bar as long as the grip}
+    private static double bar(Inputs i, String area) {
+        double half = i.number("gripMm") / 2;
+        return BoltedJoint.screwStiffness(i.number(area), i.number(area), half, half, i.number("youngMpa"));
+    }
+
+    /// The share that two given stiffnesses make, in any unit.
+    private static double share(Inputs i) {
+        return BoltedJoint.screwShare(i.number("screwStiffness"), i.number("partsStiffness"));
     }
 
     private static double partsStiffness(Inputs i) {

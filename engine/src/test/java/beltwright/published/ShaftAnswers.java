@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 
 import beltwright.power.Pulls;
 import beltwright.published.PublishedCase.Inputs;
+import beltwright.strength.Axle;
 import beltwright.strength.BearingLife;
 import beltwright.strength.Fatigue;
 import beltwright.strength.ShaftStress;
@@ -18,6 +19,19 @@ final class ShaftAnswers {
             entry("axial factor of a bearing", i -> BearingLife.axialFactor(i.number("axialShare"))),
             entry("life of a bearing in turns", i -> BearingLife.millionTurns(i.number("ratingN"), load(i))),
             entry("life of a bearing", i -> BearingLife.hours(i.number("ratingN"), load(i), i.number("speedRpm"))),
+            entry("equivalent load of a bearing", ShaftAnswers::load),
+            entry("stress of bending at a step", i -> i.number("formFactor") * bending(i)),
+            entry(
+                    "stress of bending and pull",
+                    i -> bending(i) + Axle.axialMpa(i.number("axialN"), i.number("diameterMm"))),
+            entry("largest stress", i -> ShaftStress.largestMpa(i.number("bendingMpa"), i.number("twistMpa"))),
+            entry(
+                    "factor against yielding",
+                    i -> Axle.yieldFactor(
+                            i.number("yieldMpa"), i.number("bendingMpa"), i.number("axialMpa"), i.number("twistMpa"))),
+            entry(
+                    "factor of a bar bent from one side",
+                    i -> Fatigue.standingFactor(0, bending(i), 1, i.number("limitMpa"), i.number("tensileMpa"))),
             entry("rating wanted", i -> BearingLife.ratingN(load(i), turns(i))),
             entry(
                     "heat of a bearing",
@@ -54,6 +68,10 @@ final class ShaftAnswers {
                             i.number("tensileMpa"))));
 
     private ShaftAnswers() {}
+
+    private static double bending(Inputs i) {
+        return ShaftStress.bendingMpa(i.number("bendingNm"), i.number("diameterMm"));
+    }
 
     private static double sensitivity(Inputs i) {
         return Fatigue.notchSensitivity(i.number("tensileMpa"), i.number("radiusMm"));

@@ -64,6 +64,16 @@ class RideEventsTest {
         assertThat(ride.hottestC()).isBetween(95.0, 115.0);
     }
 
+    @Test // friction holds a board that the wheels do not push on; it once stood there, pushing, for a day
+    void aBoardThatTheRoadDoesNotHoldComesToAHalt() {
+        var usual = Boards.usual();
+        var wet = usual.with(new Road(92, 3.1, 0.015, 0.45, 1.2, 1, 0, 0.2, 0.5, 0.55, 1, 0.7));
+        var ride = ride(wet, route(0, 0, 200, 0, 400, 24, 600, 48));
+        assertThat(ride.governed()).containsKey(Governs.GRIP);
+        assertThat(ride.events().getLast().kind()).isEqualTo(Event.Kind.STALLS);
+        assertThat(ride.timeS()).isLessThan(600);
+    }
+
     @Test
     void aFullPackBrakesLittle() {
         var full = with(Boards.usual(), 1, Boards.usual().belting());

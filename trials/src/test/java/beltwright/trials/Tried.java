@@ -53,7 +53,7 @@ final class Tried implements AutoCloseable {
     }
 
     private void importDemo() {
-        var read = workshop.importFolders(Stream.of("parts", "kits", "measurements")
+        var read = workshop.importFolders(Stream.of("parts", "kits", "measurements", "routes")
                 .map(f -> ROOT.resolve("demo").resolve(f))
                 .toList());
         if (!read.mistakes().isEmpty()) {

@@ -107,7 +107,7 @@ public record Workshop(Store store, Reference reference) {
         return mistakes;
     }
 
-    /// Saves new documents together, or nothing.
+    /// Saves new documents together, or nothing. One that is kept already, and equal, stays.
     ///
     /// @throws Refusal naming the first thing that is wrong with them
     public void add(List<Document> documents) {
@@ -115,12 +115,13 @@ public record Workshop(Store store, Reference reference) {
         var reading = Codec.read(FORM, text);
         store.change(stored -> {
             for (var document : documents) {
-                if (stored.containsKey(document.id())) {
+                var kept = stored.get(document.id());
+                if (kept != null && !kept.equals(document)) {
                     throw new Refusal(
                             document.id(),
-                            "is kept already",
+                            "is the id of something else that is kept",
                             "an id of its own",
-                            "choose another id, or correct that one");
+                            "choose another id");
                 }
             }
             return agreed(reading, stored, reference).orRefuse();

@@ -58,6 +58,13 @@ record Draft(String kit, List<Edit> edits) {
         return address.toString();
     }
 
+    /// {@return how a drawing or a page calls this state of the kit}
+    String revision() {
+        return edits.isEmpty()
+                ? "draft"
+                : "draft, " + edits.size() + (edits.size() == 1 ? " edit" : " edits") + " not kept";
+    }
+
     /// {@return the address of the sheet with this seat's part open for editing}
     String at(String seat) {
         var address = address("");

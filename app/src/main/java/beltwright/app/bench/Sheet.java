@@ -139,9 +139,12 @@ public final class Sheet {
     }
 
     public String revision() {
-        return draft.edits().isEmpty()
-                ? "draft"
-                : "draft, " + draft.edits().size() + (draft.edits().size() == 1 ? " edit" : " edits") + " not kept";
+        return draft.revision();
+    }
+
+    /// {@return the other pages of this kit, with its draft}
+    public List<RoadSheet.Way> ways() {
+        return RoadSheet.ways(draft, "");
     }
 
     public List<Edit> edits() {

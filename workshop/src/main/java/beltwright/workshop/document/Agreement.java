@@ -146,6 +146,7 @@ public final class Agreement {
     private void materials(Reading.Typed typed, Part part) {
         for (var leaf : RecordForm.of(part.getClass()).leaves(part)) {
             if (leaf.value() instanceof String material
+                    && !material.isBlank()
                     && leaf.path().toLowerCase(Locale.ROOT).endsWith("material")
                     && !reference.materials().containsKey(material)) {
                 var known = reference.materials().keySet().stream().sorted().toList();

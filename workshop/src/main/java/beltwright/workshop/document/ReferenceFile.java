@@ -1,13 +1,16 @@
 package beltwright.workshop.document;
 
+import beltwright.part.BeltGrade;
 import beltwright.part.Cell;
 import beltwright.part.Material;
 import beltwright.part.Material.Hatch;
+import beltwright.part.Material.Property;
 import beltwright.part.Reference;
 import beltwright.quantity.Dimension;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -15,12 +18,19 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/// The reference file: materials and cells, each value with its source. One comes with the program; a workshop may keep
+/// The reference file: materials, cells and belt grades, each value with its source. One comes with the program; a
+/// workshop may keep
 /// its own.
 public final class ReferenceFile {
     private static final String BUNDLED = "/beltwright/workshop/reference.yaml";
     private static final List<String> HATCHES =
             Stream.of(Hatch.values()).map(ReferenceFile::words).toList();
+
+    private static final String WHAT = "materials, cells or belt grades";
+    private static final String VALUE = "{value: <number>, source: <where it was read>}";
+    private static final List<String> MATERIAL = Stream.concat(
+                    Stream.of("name", "hatch"), Stream.of(Property.values()).map(Property::field))
+            .toList();
 
     private ReferenceFile() {}
 
@@ -38,66 +48,62 @@ public final class ReferenceFile {
         var at = Scope.file(file);
         var materials = new TreeMap<String, Material>();
         var cells = new TreeMap<String, Cell>();
+        var grades = new TreeMap<String, BeltGrade>();
         for (var node : YamlReader.documents(at, text)) {
-            var typed = at.fields(node, "schema, reference, materials or cells");
+            var typed = at.fields(node, "schema, reference, " + WHAT);
             if (typed != null) {
-                read(at, typed, materials, cells);
+                read(at, typed, materials, cells, grades);
             }
         }
         if (!at.mistakes().isEmpty()) {
             throw at.mistakes().getFirst().refusal().within(file);
         }
-        return new Reference(materials, cells, true, Fingerprint.of(text));
+        return new Reference(materials, cells, grades, true, Fingerprint.of(text));
     }
 
     private static void read(
-            Scope at, Node.Fields typed, TreeMap<String, Material> materials, TreeMap<String, Cell> cells) {
+            Scope at,
+            Node.Fields typed,
+            TreeMap<String, Material> materials,
+            TreeMap<String, Cell> cells,
+            TreeMap<String, BeltGrade> grades) {
         Documents.schema(at, typed);
-        var node = at.required(typed, "reference", "the word 'materials' or 'cells'");
-        var what = node == null ? null : at.in("reference").text(node, "materials or cells");
-        if ("cells".equals(what)) {
-            at.refuseOthers(typed, List.of("schema", "reference", "cells"));
-            each(at, typed, "cells", (inside, id, one) -> {
-                var cell = CellForm.read(inside, id, one);
-                if (cell != null) {
-                    cells.put(id, cell);
-                }
-            });
-        } else {
-            at.refuseOthers(typed, List.of("schema", "reference", "materials"));
-            each(at, typed, "materials", (inside, id, one) -> {
-                var material = material(inside, id, one);
-                if (material != null) {
-                    materials.put(id, material);
-                }
-            });
+        var node = at.required(typed, "reference", WHAT);
+        var what = node == null ? null : at.in("reference").text(node, WHAT);
+        switch (what) {
+            case "cells" -> each(at, typed, "cells", cells, CellForm::read);
+            case "belt grades" -> each(at, typed, "belt grades", grades, BeltGradeForm::read);
+            case null, default -> each(at, typed, "materials", materials, ReferenceFile::material);
         }
     }
 
-    private interface Entry {
-        void read(Scope inside, String id, Node node);
+    private interface Entry<T> {
+        @Nullable
+        T read(Scope inside, String id, Node node);
     }
 
-    private static void each(Scope at, Node.Fields typed, String name, Entry entry) {
+    private static <T> void each(Scope at, Node.Fields typed, String name, TreeMap<String, T> into, Entry<T> entry) {
+        at.refuseOthers(typed, List.of("schema", "reference", name));
         var node = at.required(typed, name, name + " by id");
         var inside = at.in(name);
         var fields = node == null ? null : inside.fields(node, name + " by id");
         if (fields != null) {
             fields.fields().forEach((key, one) -> {
                 var id = Documents.id(inside.in(key), new Node.Text(key, one.line()));
-                if (id != null) {
-                    entry.read(inside.in(key), id, one);
+                var read = id == null ? null : entry.read(inside.in(key), id, one);
+                if (read != null) {
+                    into.put(id, read);
                 }
             });
         }
     }
 
     private static @Nullable Material material(Scope at, String id, Node node) {
-        var typed = at.fields(node, "name, shearMpa, hatch");
+        var typed = at.fields(node, String.join(", ", MATERIAL));
         if (typed == null) {
             return null;
         }
-        at.refuseOthers(typed, List.of("name", "shearMpa", "hatch"));
+        at.refuseOthers(typed, MATERIAL);
         var name = text(at, typed, "name", "what people call it");
         var hatch = text(at, typed, "hatch", "one of " + String.join(", ", HATCHES));
         if (hatch != null && !HATCHES.contains(hatch)) {
@@ -108,23 +114,34 @@ public final class ReferenceFile {
                             String.join(", ", HATCHES),
                             Scope.Nearest.mend(hatch, HATCHES));
         }
-        var shear = at.required(typed, "shearMpa", "{value: <MPa>, source: <where it was read>}");
-        var inside = at.in("shearMpa");
-        var strength = shear == null ? null : inside.fields(shear, "{value: <MPa>, source: <where it was read>}");
-        if (name == null || hatch == null || !HATCHES.contains(hatch) || strength == null) {
+        at.required(typed, Property.SHEAR.field(), VALUE);
+        var values = new EnumMap<Property, Material.Value>(Property.class);
+        for (var property : Property.values()) {
+            var given = typed.fields().get(property.field());
+            var value = given == null ? null : value(at.in(property.field()), given, property);
+            if (value != null) {
+                values.put(property, value);
+            }
+        }
+        return name == null || hatch == null || !HATCHES.contains(hatch)
+                ? null
+                : new Material(id, name, Hatch.values()[HATCHES.indexOf(hatch)], values);
+    }
+
+    private static Material.@Nullable Value value(Scope at, Node node, Property property) {
+        var typed = at.fields(node, VALUE);
+        if (typed == null) {
             return null;
         }
-        inside.refuseOthers(strength, List.of("value", "source"));
-        var source = text(inside, strength, "source", "where the value was read, or 'from memory'");
-        var value = text(inside, strength, "value", "the shear strength (MPa), or 'unknown'");
+        at.refuseOthers(typed, List.of("value", "source"));
+        var source = text(at, typed, "source", "where the value was read, or 'from memory'");
+        var value = text(at, typed, "value", "the " + property + " (" + property.unit() + "), or 'unknown'");
         if (source == null || value == null) {
             return null;
         }
-        var form = new FieldForm("shearMpa", Dimension.class, "shear strength", 1, 2000);
-        var read = form.dimension(inside, value, strength.line(), Documents.NO_SOURCE);
-        return read == null
-                ? null
-                : new Material(id, name, read.nominal(), Hatch.values()[HATCHES.indexOf(hatch)], source);
+        var form = new FieldForm(property.field(), Dimension.class, property.toString(), 1, 400_000);
+        var read = form.dimension(at, value, typed.line(), Documents.NO_SOURCE);
+        return read == null ? null : new Material.Value(read.nominal(), source);
     }
 
     static @Nullable String text(Scope at, Node.Fields typed, String name, String meaning) {

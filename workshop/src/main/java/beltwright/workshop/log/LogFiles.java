@@ -77,6 +77,11 @@ public final class LogFiles {
         return new LogPreview(columns, rows[0], doubts);
     }
 
+    /// {@return what in a log looks as if a column were in another unit}
+    public static List<String> doubts(Log log) {
+        return Doubts.of(log.readings());
+    }
+
     /// {@return the log in this file}
     public static Log read(Path file, Mapping mapping, About about) {
         return read(file.toString(), bytes(file), mapping, about);

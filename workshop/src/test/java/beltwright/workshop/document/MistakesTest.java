@@ -12,7 +12,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MistakesTest {
     private static final Reference STEEL = new Reference(
-            Map.of("steel", new Material("steel", "Steel", 300, Material.Hatch.STEEL, "from memory")),
+            Map.of(
+                    "steel",
+                    new Material(
+                            "steel",
+                            "Steel",
+                            Material.Hatch.STEEL,
+                            Map.of(Material.Property.SHEAR, new Material.Value(300, "from memory")))),
+            Map.of(),
             Map.of(),
             true,
             "");

@@ -15,7 +15,9 @@ class ReferenceFileTest {
         assertThat(reference.material("aluminium-6061-t6").shearMpa()).isEqualTo(207);
         assertThat(reference.material("core-plastic").shearMpa()).isNaN();
         assertThat(reference.material("urethane").hatch()).isEqualTo(Material.Hatch.RUBBER);
-        assertThat(reference.materials().values()).extracting(Material::source).noneMatch(String::isBlank);
+        assertThat(reference.materials().values())
+                .extracting(m -> m.of(Material.Property.SHEAR).source())
+                .noneMatch(String::isBlank);
         assertThat(reference.sha256()).hasSize(64);
     }
 

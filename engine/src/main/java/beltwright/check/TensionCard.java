@@ -1,0 +1,204 @@
+package beltwright.check;
+
+import beltwright.belt.SpanFrequency;
+import beltwright.belt.SpanTension;
+import beltwright.kit.JumpTests;
+import beltwright.kit.Kit;
+import beltwright.kit.Side;
+import beltwright.layout.Layout;
+import beltwright.part.HungWeights;
+import beltwright.part.PulleyTolerance;
+import beltwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/// How tight the belt of one drive is to be, and how that is heard and felt.
+///
+/// The band holds with every number at its worse limit; where it then closes, the nominal one stands, and `sure` is
+/// false. Without any band the card says why, and what it shows is no target.
+///
+/// @param leastN least tension of each span at rest, that no tooth jumps (N)
+/// @param mostN most that slots and motor bearing stand (N)
+/// @param because what sets the upper end
+/// @param band whether there is a tension between them
+/// @param sure whether there still is with every number at its worse limit
+/// @param setN tension to set (N)
+/// @param chosen whether the workshop chose it, or it follows from the least
+/// @param spanMm free span that is plucked (mm)
+/// @param factor k of T = k·f² − T_0 (N/Hz²)
+/// @param offsetN T_0 (N)
+/// @param calibrated hung weights of this belt, or empty
+/// @param deflectionMm deflection at mid-span for the force method (mm)
+/// @param rippleN half of the swing over a turn by pulleys out of round (N); NaN without the belt's stiffness
+/// @param warmerN what the tension gains when the mount is warm (N); NaN without the belt's stiffness
+/// @param notes what a builder must know of it
+public record TensionCard(
+        Side side,
+        double leastN,
+        double mostN,
+        String because,
+        boolean band,
+        boolean sure,
+        double setN,
+        boolean chosen,
+        double spanMm,
+        double factor,
+        double offsetN,
+        String calibrated,
+        double deflectionMm,
+        double rippleN,
+        double warmerN,
+        List<String> notes,
+        List<String> needs,
+        List<String> estimates) {
+    private static final double DEFLECTION_SHARE = 50;
+    private static final double LOWEST_HZ = 100;
+    private static final double HIGHEST_HZ = 1000;
+    private static final double ROOM_C = 20;
+
+    /// Of aluminium (1/K). Shigley, table of physical constants, from memory.
+    private static final double EXPANSION = 23.6e-6;
+
+    public TensionCard {
+        notes = List.copyOf(notes);
+        needs = List.copyOf(needs);
+        estimates = List.copyOf(estimates);
+    }
+
+    /// {@return one card for each drive}
+    public static List<TensionCard> of(Kit kit, Layout layout) {
+        var cards = new ArrayList<TensionCard>();
+        for (var subject : Subject.of(kit, layout)) {
+            if (subject.scope() == Scope.DRIVE) {
+                cards.add(of(subject));
+            }
+        }
+        return cards;
+    }
+
+    private static TensionCard of(Subject s) {
+        double nominal = DrivePull.worstNm(s, At.NOMINAL);
+        double least = Tension.leastN(s, DrivePull.worstNm(s, At.WORST));
+        double most = Tension.mostN(s, At.WORST);
+        boolean sure = most >= least;
+        if (!sure) {
+            least = Tension.leastN(s, nominal);
+            most = Tension.mostN(s, At.NOMINAL);
+        }
+        boolean band = most >= least;
+        var working = new Working();
+        double set = Tension.writeSet(s, working);
+        var tone = Tension.tone(s);
+        double span = s.at().spanMm();
+        var belt = s.drive().belt();
+        var stiffness = belt.stiffnessN();
+        double runOut = PulleyTolerance.RADIAL_RUN_OUT_MM;
+        double warm = Assumed.warm(s.kit()).nominal() - ROOM_C;
+        var hung = belt.hungWeights();
+        var card = new TensionCard(
+                s.side(),
+                least,
+                most,
+                Tension.upperEnd(s),
+                band,
+                sure,
+                set,
+                s.drive().placement().tensionN().known(),
+                span,
+                tone.factor(),
+                tone.offsetN(),
+                HungWeights.given(hung) ? HungWeights.parse(hung).toString() : "",
+                span / DEFLECTION_SHARE,
+                SpanFrequency.rippleN(stiffness.nominal(), runOut, span),
+                stiffness.nominal()
+                        * 2
+                        * EXPANSION
+                        * warm
+                        * s.at().centreDistanceMm().nominal()
+                        / belt.lengthMm(),
+                List.of(),
+                needs(s, working),
+                List.copyOf(working.estimates()));
+        return card.with(notes(s, card));
+    }
+
+    private static List<String> needs(Subject s, Working working) {
+        var needs = new ArrayList<>(working.needs());
+        if (!HungWeights.given(s.drive().belt().hungWeights())
+                && !s.drive().belt().massGPerM().known()) {
+            needs.add(s.drive().belt().massGPerM().of());
+        }
+        return needs;
+    }
+
+    private static List<String> notes(Subject s, TensionCard card) {
+        var notes = new ArrayList<String>();
+        if (!card.band) {
+            notes.add("no band: " + card.because + " stand less than the belt needs");
+        } else if (!card.sure) {
+            notes.add("there is a band at nominal only: at the worse limits it closes");
+        } else if (card.setN < card.leastN) {
+            notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
+        }
+        if (card.band && card.setN > card.mostN) {
+            notes.add("set is more than " + card.because + " stand");
+        }
+        var jumps = s.drive().placement().jumpTests();
+        notes.add(
+                JumpTests.given(jumps)
+                        ? "the least by " + JumpTests.parse(jumps) + ", at "
+                                + Numbers.significant(Tension.JUMP_MARGIN, 3) + " times the torque"
+                        : "that no tooth jumps is habit, without a published torque: a jump test at three tensions is"
+                                + " better");
+        if (card.calibrated.isEmpty()) {
+            notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: hang weights once");
+        }
+        if (Double.isNaN(card.rippleN)) {
+            notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
+        } else {
+            notes.add("pulleys out of round make it swing: set it at the wheel angle where the belt is loosest");
+        }
+        double hertz = card.frequencyHz(card.setN);
+        if (hertz < LOWEST_HZ || hertz > HIGHEST_HZ) {
+            notes.add("outside 100 to 1000 Hz a phone hears it badly: use the force");
+        }
+        if (!s.drive().idler().blank()) {
+            notes.add("pluck the span that the idler does not touch");
+        }
+        notes.add("roll the motor free first; the middle of five readings, no more than 5 % apart");
+        notes.add("measure again after tightening, after the first ride, after 10 km, then every 100 km");
+        return notes;
+    }
+
+    private TensionCard with(List<String> told) {
+        return new TensionCard(
+                side,
+                leastN,
+                mostN,
+                because,
+                band,
+                sure,
+                setN,
+                chosen,
+                spanMm,
+                factor,
+                offsetN,
+                calibrated,
+                deflectionMm,
+                rippleN,
+                warmerN,
+                told,
+                needs,
+                estimates);
+    }
+
+    /// {@return how the free span sounds at this tension (Hz)}
+    public double frequencyHz(double tensionN) {
+        return Math.sqrt((tensionN + offsetN) / factor);
+    }
+
+    /// {@return force at mid-span (N) that deflects the free span by `deflectionMm` at this tension}
+    public double forceN(double tensionN) {
+        return SpanTension.deflectionForceN(tensionN, deflectionMm, spanMm);
+    }
+}

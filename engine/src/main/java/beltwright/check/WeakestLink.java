@@ -1,0 +1,243 @@
+package beltwright.check;
+
+import beltwright.kit.Kit;
+import beltwright.kit.Side;
+import beltwright.layout.Layout;
+import beltwright.power.DriveLimits;
+import beltwright.power.Operating;
+import beltwright.power.Powertrain;
+import beltwright.ride.Board;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/// As the torque of a motor rises, what gives first.
+///
+/// Every link is put on one scale, the torque at the motor (N·m): where its demand reaches what it stands, with all
+/// numbers at nominal and at their worse limits. Links of one drive only; a kit is as strong as its weaker drive.
+public final class WeakestLink {
+    private static final double MOST_NM = 1000;
+    private static final double EVER_A = 1e6;
+
+    private WeakestLink() {}
+
+    /// What a link does when it gives.
+    public enum Kind {
+        /// Nothing breaks: it lets no more torque through.
+        LIMITS("lets no more through"),
+        /// It slips or jumps and may go on afterwards.
+        SLIPS("slips"),
+        /// It breaks, bends or wears out.
+        BREAKS("breaks or wears out");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /// One link.
+    ///
+    /// @param key the finding that tells more, `check.side`, or empty
+    /// @param driveNm torque at the motor at which it gives, driving (N·m); infinite where it never does
+    /// @param brakeNm the same, braking
+    /// @param driveWorstNm with every number at its worse limit
+    /// @param brakeWorstNm with every number at its worse limit
+    /// @param under what it rests on
+    public record Link(
+            String name,
+            String key,
+            Kind kind,
+            double driveNm,
+            double brakeNm,
+            double driveWorstNm,
+            double brakeWorstNm,
+            String under) {}
+
+    /// The links of one drive, weakest when driving first.
+    ///
+    /// @param driveNm worst torque that the drive sees, driving (N·m)
+    /// @param brakeNm the same, braking
+    public record Chain(Side side, double driveNm, double brakeNm, List<Link> links, List<String> needs) {
+        public Chain {
+            links = List.copyOf(links);
+            needs = List.copyOf(needs);
+        }
+    }
+
+    /// {@return one chain for each drive}
+    public static List<Chain> of(Kit kit, Layout layout) {
+        var chains = new ArrayList<Chain>();
+        var board = Board.of(kit);
+        for (var subject : Subject.of(kit, layout)) {
+            if (subject.scope() == Scope.DRIVE) {
+                chains.add(chain(subject, board));
+            }
+        }
+        return chains;
+    }
+
+    private static Chain chain(Subject s, Board board) {
+        var links = new ArrayList<Link>();
+        links.add(new Link(
+                "grip of the tread",
+                "hill-grip.kit",
+                Kind.SLIPS,
+                DrivePull.gripNm(s, At.NOMINAL, false),
+                DrivePull.gripNm(s, At.NOMINAL, true),
+                DrivePull.gripNm(s, At.BEST, false),
+                DrivePull.gripNm(s, At.BEST, true),
+                "friction and share of the weight from the task; more grip is worse for the rest"));
+        links.add(new Link(
+                "the controller's limit",
+                "",
+                Kind.LIMITS,
+                DrivePull.controllerNm(s, At.NOMINAL, false),
+                DrivePull.controllerNm(s, At.NOMINAL, true),
+                DrivePull.controllerNm(s, At.BEST, false),
+                DrivePull.controllerNm(s, At.BEST, true),
+                "phase current"));
+        if (board.known()) {
+            links.add(pack(board));
+            links.add(heat(board));
+        }
+        links.add(jump(s));
+        for (var check : Checks.ALL) {
+            if (check instanceof StrengthCheck strength
+                    && strength.scope() == Scope.DRIVE
+                    && strength.torqued()
+                    && strength.concerns(s)) {
+                double nominal = gives(s, strength, At.NOMINAL);
+                double worst = gives(s, strength, At.WORST);
+                links.add(new Link(
+                        strength.gives(),
+                        strength.key(s),
+                        strength.kind(),
+                        nominal,
+                        nominal,
+                        worst,
+                        worst,
+                        strength.source()));
+            }
+        }
+        links.sort(Comparator.comparingDouble(l -> Double.isNaN(l.driveNm) ? Double.MAX_VALUE : l.driveNm));
+        return new Chain(
+                s.side(),
+                DrivePull.motorNm(s, At.NOMINAL, false),
+                DrivePull.motorNm(s, At.NOMINAL, true),
+                links,
+                board.needs());
+    }
+
+    /// {@return torque at which the demand of a check reaches its capacity}
+    static double gives(Subject s, StrengthCheck check, At at) {
+        return root(torque -> check.capacity(s, at, torque) - check.demand(s, at, torque));
+    }
+
+    private static Link jump(Subject s) {
+        double nominal = jumpsNm(s, At.NOMINAL);
+        double worst = jumpsNm(s, At.WORST);
+        return new Link(
+                "a tooth jumps",
+                s.drive().placement().tensionN().known() ? "tension-set." + s.side() : "tension-band." + s.side(),
+                Kind.SLIPS,
+                nominal,
+                nominal,
+                worst,
+                worst,
+                "at the tension that is set; habit where no jump test tells");
+    }
+
+    private static double jumpsNm(Subject s, At at) {
+        var typed = s.drive().placement().tensionN();
+        double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL));
+        return root(torque -> set - Tension.leastN(s, torque));
+    }
+
+    private static double root(DoubleUnaryOperator left) {
+        double none = left.applyAsDouble(0);
+        if (Double.isNaN(none) || Double.isNaN(left.applyAsDouble(1))) {
+            return Double.NaN;
+        }
+        if (none <= 0) {
+            return 0;
+        }
+        double high = 1;
+        while (high < MOST_NM && left.applyAsDouble(high) > 0) {
+            high *= 2;
+        }
+        if (!(left.applyAsDouble(high) <= 0)) {
+            return Double.isNaN(left.applyAsDouble(high)) ? Double.NaN : Double.POSITIVE_INFINITY;
+        }
+        return new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-12, 5).solve(500, left::applyAsDouble, 0, high);
+    }
+
+    /// The pack at cruise: as if nothing else limited.
+    private static Link pack(Board board) {
+        var train = board.train();
+        var l = train.limits();
+        var free = new Powertrain(
+                train.motors(),
+                train.ratio(),
+                train.wheelRadiusM(),
+                train.beltShare(),
+                train.motor(),
+                train.heat(),
+                train.pack(),
+                new DriveLimits(EVER_A, EVER_A, EVER_A, EVER_A, 1, 0, -1, l.windingFromC(), l.windingToC(), EVER_A));
+        double driving = torque(free, board, Double.POSITIVE_INFINITY);
+        double braking = torque(free, board, Double.NEGATIVE_INFINITY);
+        return new Link(
+                "what the pack gives and takes at cruise",
+                "",
+                Kind.LIMITS,
+                driving,
+                braking,
+                driving,
+                braking,
+                "current of pack and cells at the charge of the start; slower, it lets more torque through");
+    }
+
+    private static double torque(Powertrain train, Board board, double wantedN) {
+        var now = new Operating();
+        train.at(board.cruiseMps(), wantedN, Double.POSITIVE_INFINITY, board.charge(), board.airC(), now);
+        return Math.abs(now.shaftNm);
+    }
+
+    /// Torque that, held for ever at cruise, warms the winding to where the controller cuts back.
+    private static Link heat(Board board) {
+        var train = board.train();
+        double v = board.cruiseMps();
+        double omega = train.radPerS(v);
+        double away = train.heat().caseToAirWPerK(v + board.road().headWindMps(), omega);
+        double iron = train.motor().lossNm(omega) * omega;
+        double limit = train.limits().windingFromC();
+        double torque = root(shaft -> limit
+                - Math.min(
+                        1e6,
+                        train.heat()
+                                .settledWindingC(
+                                        train.motor(),
+                                        train.motor().currentA(shaft, omega),
+                                        iron,
+                                        board.airC(),
+                                        away)));
+        return new Link(
+                "the winding's heat, held for ever at cruise",
+                "",
+                Kind.LIMITS,
+                torque,
+                torque,
+                torque,
+                torque,
+                "settled where the controller begins to cut back; for minutes it stands much more");
+    }
+}

@@ -1,0 +1,110 @@
+package beltwright.kit;
+
+import beltwright.quantity.Numbers;
+import beltwright.quantity.Refusal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/// The workshop's own jump tests of one belt on one drive pulley: at this tension at rest, this torque at the motor
+/// made
+/// a tooth jump. A straight line through them tells the torque at tensions between those tried, and at no others.
+///
+/// @param tests three or more tensions
+public record JumpTests(List<Test> tests) {
+    private static final String ALLOWED = "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N 6.9 Nm', three or more different tensions";
+    private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) N·?m");
+    private static final int LEAST = 3;
+
+    /// Tension at rest (N) and torque (N·m) at which a tooth jumped.
+    public record Test(double tensionN, double torqueNm) {}
+
+    public JumpTests {
+        tests = List.copyOf(tests);
+    }
+
+    /// {@return whether this text holds any test}
+    public static boolean given(String text) {
+        return !text.isBlank();
+    }
+
+    /// @throws Refusal if the text does not read as tensions and torques
+    public static JumpTests parse(String text) {
+        var tests = new ArrayList<Test>();
+        for (var part : text.split(",")) {
+            var one = ONE.matcher(part.strip());
+            if (!one.matches()) {
+                throw refused("'" + part.strip() + "' cannot be read");
+            }
+            try {
+                tests.add(new Test(Double.parseDouble(one.group(1)), Double.parseDouble(one.group(2))));
+            } catch (NumberFormatException e) {
+                throw refused("'" + part.strip() + "' holds something that is no number");
+            }
+        }
+        if (tests.stream().map(Test::tensionN).distinct().count() < LEAST) {
+            throw refused("fewer than " + LEAST + " different tensions");
+        }
+        var read = new JumpTests(tests);
+        if (!(read.slope() > 0)) {
+            throw refused("torque does not rise with tension");
+        }
+        return read;
+    }
+
+    private static Refusal refused(String what) {
+        return new Refusal("jumpTests", what, ALLOWED, "write it like that");
+    }
+
+    private double mean(boolean tension) {
+        return tests.stream()
+                .mapToDouble(t -> tension ? t.tensionN : t.torqueNm)
+                .average()
+                .orElseThrow();
+    }
+
+    /// {@return slope of the least-squares line (N·m/N)}
+    public double slope() {
+        double x = mean(true);
+        double y = mean(false);
+        double xy = 0;
+        double xx = 0;
+        for (var t : tests) {
+            xy += (t.tensionN - x) * (t.torqueNm - y);
+            xx += (t.tensionN - x) * (t.tensionN - x);
+        }
+        return xy / xx;
+    }
+
+    /// {@return how far the lowest test lies below the line (N·m): the line is taken down by that}
+    public double scatterNm() {
+        double x = mean(true);
+        double y = mean(false);
+        double slope = slope();
+        return tests.stream()
+                .mapToDouble(t -> y + slope * (t.tensionN - x) - t.torqueNm)
+                .max()
+                .orElseThrow();
+    }
+
+    public double leastN() {
+        return tests.stream().mapToDouble(Test::tensionN).min().orElseThrow();
+    }
+
+    public double mostN() {
+        return tests.stream().mapToDouble(Test::tensionN).max().orElseThrow();
+    }
+
+    /// Tension at rest at which a tooth jumps at this torque, by the line taken down to the lowest test.
+    ///
+    /// @return the lowest tension tried where the torque needs less; NaN where it needs more than the highest tried
+    public double tensionN(double torqueNm) {
+        double needed = mean(true) + (torqueNm + scatterNm() - mean(false)) / slope();
+        return needed > mostN() ? Double.NaN : Math.max(needed, leastN());
+    }
+
+    @Override
+    public String toString() {
+        return tests.size() + " jump tests from " + Numbers.plain(leastN()) + " to " + Numbers.plain(mostN()) + " N";
+    }
+}
