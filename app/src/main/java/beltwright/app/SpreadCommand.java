@@ -88,7 +88,10 @@ final class SpreadCommand extends KitCommand {
                         "kit " + kit + " has no finding '" + of + "'",
                         String.join(
                                 ", ",
-                                odds.stream().map(Odds::finding).map(Finding::key).toList()),
+                                odds.stream()
+                                        .map(Odds::finding)
+                                        .map(Finding::key)
+                                        .toList()),
                         "name one of these"));
     }
 }

@@ -47,13 +47,14 @@ final class SpreadText {
         }
         if (told.size() > listed.size()) {
             lines.addAll(outdented(
-                    told.size() - listed.size() + " findings hold at the worst limits and in every kit drawn", columns));
+                    told.size() - listed.size() + " findings hold at the worst limits and in every kit drawn",
+                    columns));
         }
         spread.odds().stream()
                 .filter(o -> !o.told())
                 .forEach(o -> lines.addAll(outdented(
-                        "cannot tell: " + o.finding().check() + " (" + o.finding().key() + "), "
-                                + o.finding().says(),
+                        "cannot tell: " + o.finding().check() + " ("
+                                + o.finding().key() + "), " + o.finding().says(),
                         columns)));
         return lines;
     }
@@ -76,7 +77,9 @@ final class SpreadText {
                         + " ± " + percent(share.standardError()) + ", 19 times in 20 between "
                         + percent(share.least()) + " and " + percent(share.most()) + "; "
                         + spread.counted().size() + " fits count"
-                        + (spread.untold().isEmpty() ? "" : ", " + spread.untold().size() + " cannot be told"),
+                        + (spread.untold().isEmpty()
+                                ? ""
+                                : ", " + spread.untold().size() + " cannot be told"),
                 columns));
         lines.add("");
         return lines;

@@ -16,8 +16,6 @@ import beltwright.quantity.Refusal;
 import beltwright.ride.GivenUp;
 import beltwright.workshop.Edit;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,17 +26,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 /// Kits of the demo, drawn.
 class SamplingTest {
     private static final String LIGHT = "steep-street-light";
-
-    /// Findings whose worst case leaves something at nominal, as their working says: a draw may go beyond it.
-    private static final Set<String> NOT_ENCLOSED = Set.of(
-            "belt-plane",
-            "clocking",
-            "cover-heads",
-            "deck-motor",
-            "deck-wheel",
-            "deck-wires",
-            "rings-shields",
-            "shaft-reach");
 
     private static Kit kit(String id, Edit... edits) {
         return DemoKits.SHELF.with(List.of(edits)).kit(id);
@@ -70,9 +57,7 @@ class SamplingTest {
         assertThat(questions).hasSizeGreaterThan(80);
         for (int q = 0; q < questions.size(); q++) {
             questions.get(q).check().measure(subjects.get(questions.get(q).subject()), reading);
-            assertThat(asking.slack(q))
-                    .as(questions.get(q).key())
-                    .isEqualTo(reading.capacity() - reading.demand());
+            assertThat(asking.slack(q)).as(questions.get(q).key()).isEqualTo(reading.capacity() - reading.demand());
         }
     }
 
@@ -93,12 +78,13 @@ class SamplingTest {
         wanted += toleranced(kit.task());
         assertThat(pieces.inputs()).hasSize(wanted);
         assertThat(pieces.inputs().stream().map(Input::stream)).doesNotHaveDuplicates();
-        var drawn = pieces.kit(pieces.inputs().stream()
-                .mapToDouble(i -> i.dimension().upper())
-                .toArray());
-        drawn.seats().values().forEach(seat -> assertThat(toleranced(seat.part()))
-                .as(seat.name().toString())
-                .isZero());
+        var drawn = pieces.kit(
+                pieces.inputs().stream().mapToDouble(i -> i.dimension().upper()).toArray());
+        drawn.seats()
+                .values()
+                .forEach(seat -> assertThat(toleranced(seat.part()))
+                        .as(seat.name().toString())
+                        .isZero());
     }
 
     private static int toleranced(Object value) {
@@ -157,16 +143,13 @@ class SamplingTest {
                 end.outerBearing().widthMm(),
                 end.outerRing().lengthMm(),
                 end.nut().heightMm());
-        double variance = members.stream()
-                .mapToDouble(d -> Distribution.of(d).variance())
-                .sum();
-        double mean = -members.stream().skip(1).mapToDouble(SamplingTest::middle).sum() + middle(members.getFirst());
+        double variance =
+                members.stream().mapToDouble(d -> Distribution.of(d).variance()).sum();
+        double mean =
+                -members.stream().skip(1).mapToDouble(SamplingTest::middle).sum() + middle(members.getFirst());
         assertThat(s).isNotNull();
-        assertThat(s.deviation() * s.deviation())
-                .isCloseTo(variance, within(3 * variance * Math.sqrt(2.0 / n)));
-        assertThat(s.mean())
-                .isCloseTo(
-                        mean - kit.hanger().axleThread().pitchMm(), within(3 * Math.sqrt(variance / n)));
+        assertThat(s.deviation() * s.deviation()).isCloseTo(variance, within(3 * variance * Math.sqrt(2.0 / n)));
+        assertThat(s.mean()).isCloseTo(mean - kit.hanger().axleThread().pitchMm(), within(3 * Math.sqrt(variance / n)));
         double rss = Math.sqrt(members.stream()
                 .mapToDouble(d -> Math.pow((d.upper() - d.lower()) / 2, 2))
                 .sum());
@@ -183,10 +166,12 @@ class SamplingTest {
     void theSharesOfAStackAreThoseOfItsVariances() {
         var kit = kit("steep-street");
         var odds = of(Sampling.of(kit, 20_000, 3), "thread-past-nut.left");
-        assertThat(odds.matters().stream().mapToDouble(Odds.Influence::share).sum()).isCloseTo(1, within(0.03));
+        assertThat(odds.matters().stream().mapToDouble(Odds.Influence::share).sum())
+                .isCloseTo(1, within(0.03));
         double nut = Distribution.of(kit.ends().getFirst().nut().heightMm()).variance();
         double axle = Distribution.of(kit.hanger().axleLengthMm()).variance();
-        double whole = odds.scatter() == null ? Double.NaN : Math.pow(odds.scatter().deviation(), 2);
+        double whole =
+                odds.scatter() == null ? Double.NaN : Math.pow(odds.scatter().deviation(), 2);
         assertThat(odds.matters().get(0).where()).isEqualTo("left axle nut");
         assertThat(odds.matters().get(0).rising()).isFalse();
         assertThat(odds.matters().get(0).share()).isCloseTo(nut / whole, within(0.03));
@@ -195,25 +180,17 @@ class SamplingTest {
         assertThat(odds.matters().get(1).share()).isCloseTo(axle / whole, within(0.03));
     }
 
-    /// A worst case that holds must hold in every draw, and a draw lies between worst and best.
+    /// A finding that holds at the worst limits holds in every draw, new checks too.
     @Tag("law")
     @ParameterizedTest
     @MethodSource("kits")
     void whatHoldsAtTheWorstLimitsHoldsInEveryKit(String id) {
-        var spread = Sampling.of(kit(id), 600, 5);
-        var beyond = new TreeSet<String>();
-        for (var o : spread.odds()) {
-            var s = o.scatter();
-            boolean outside = s != null
-                    && (s.histogram().low() < s.worst() - 1e-5 || s.histogram().high() > s.best() + 1e-5);
-            if (o.finding().verdict() == Verdict.HOLDS) {
-                assertThat(o.holds()).as(o.finding().key()).isEqualTo(o.kits());
-            }
-            if (outside) {
-                beyond.add(o.finding().key().replaceFirst("\\..*", ""));
-            }
-        }
-        assertThat(beyond).isSubsetOf(NOT_ENCLOSED);
+        var certain = Sampling.of(kit(id), 600, 5).odds().stream()
+                .filter(o -> o.finding().verdict() == Verdict.HOLDS)
+                .toList();
+        assertThat(certain).hasSizeGreaterThan(60).allSatisfy(o -> assertThat(o.holds())
+                .as(o.finding().key())
+                .isEqualTo(o.kits()));
     }
 
     /// A check that reads no seat of several pieces does not move when only those move, and neither does the layout.
@@ -223,7 +200,8 @@ class SamplingTest {
         var kit = kit(id);
         var pieces = new Pieces(kit);
         var values = pieces.inputs().stream()
-                .mapToDouble(i -> i.piece() == 0 ? i.dimension().lower() : i.dimension().upper())
+                .mapToDouble(i ->
+                        i.piece() == 0 ? i.dimension().lower() : i.dimension().upper())
                 .toArray();
         var first = pieces.kit(values);
         var second = pieces.other(first, values, 1);

@@ -160,9 +160,7 @@ final class IdlerChecks {
                 best = Math.max(best, gap(x, y, at, idler.lower(), reach.low()));
             }
             return new Range(
-                    worst,
-                    gap(along.nominal(), aside.nominal(), c.nominal(), idler.nominal(), reach.nominal()),
-                    best);
+                    worst, gap(along.nominal(), aside.nominal(), c.nominal(), idler.nominal(), reach.nominal()), best);
         }
 
         @Override

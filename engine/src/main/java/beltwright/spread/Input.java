@@ -2,7 +2,8 @@ package beltwright.spread;
 
 import beltwright.quantity.Dimension;
 
-/// One number that is drawn: a toleranced dimension of one piece in one seat, or a value of placement, task or reference
+/// One number that is drawn: a toleranced dimension of one piece in one seat, or a value of placement, task or
+/// reference
 /// that is drawn once a kit.
 ///
 /// @param where the seat, `left placement`, `task` or `reference`

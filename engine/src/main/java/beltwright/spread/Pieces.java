@@ -82,8 +82,7 @@ final class Pieces {
 
     /// {@return whether some seat of this role holds more than one piece that varies}
     boolean several(Role role) {
-        return drawn.entrySet().stream()
-                .anyMatch(e -> e.getKey().role() == role && e.getValue().pieces > 1);
+        return drawn.entrySet().stream().anyMatch(e -> e.getKey().role() == role && e.getValue().pieces > 1);
     }
 
     /// {@return the kit with these values, one for each input, and the first piece of each seat}

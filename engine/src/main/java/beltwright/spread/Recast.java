@@ -12,8 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/// Makes a value anew with drawn numbers in place of its toleranced dimensions, at any depth of records, lists and maps.
-/// Whatever has no limits stays the same object. It reads the components of a record, so a new field needs no code here.
+/// Makes a value anew with drawn numbers in place of its toleranced dimensions, at any depth of records, lists and
+/// maps.
+/// Whatever has no limits stays the same object. It reads the components of a record, so a new field needs no code
+/// here.
 interface Recast {
     /// @param drawn values of the dimensions that were found, the first of them at `from`
     Object with(double[] drawn, int from);

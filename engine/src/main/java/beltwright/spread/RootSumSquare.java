@@ -22,8 +22,7 @@ final class RootSumSquare {
         down = new double[n];
         up = new double[n];
         var inputs = pieces.inputs();
-        var values =
-                inputs.stream().mapToDouble(i -> i.distribution().middle()).toArray();
+        var values = inputs.stream().mapToDouble(i -> i.distribution().middle()).toArray();
         var asking = new Asking(kit, pieces, questions);
         asking.askFirst(values);
         for (int q = 0; q < n; q++) {

@@ -15,7 +15,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Objects;
-
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
@@ -54,9 +53,7 @@ public final class Sampling {
         deviations = inputs.stream()
                 .mapToDouble(i -> Math.sqrt(i.distribution().variance()))
                 .toArray();
-        streams = inputs.stream()
-                .mapToLong(i -> Draws.stream(seed, i.stream()))
-                .toArray();
+        streams = inputs.stream().mapToLong(i -> Draws.stream(seed, i.stream())).toArray();
         settled = new boolean[questions.size()];
         var asking = new Asking(kit, pieces, questions);
         asking.ask(atNominal());
@@ -125,12 +122,13 @@ public final class Sampling {
     }
 
     private Spread spread(Block[] blocks) {
-        var findings = Ladder.findings(kit, LayoutSolver.solve(kit)).stream()
-                .collect(Collectors.toMap(Finding::key, f -> f));
+        var findings =
+                Ladder.findings(kit, LayoutSolver.solve(kit)).stream().collect(Collectors.toMap(Finding::key, f -> f));
         var sums = new RootSumSquare(kit, pieces, questions);
         var odds = new ArrayList<Odds>();
         for (int q = 0; q < questions.size(); q++) {
-            odds.add(odds(q, Objects.requireNonNull(findings.get(questions.get(q).key())), blocks, sums));
+            odds.add(
+                    odds(q, Objects.requireNonNull(findings.get(questions.get(q).key())), blocks, sums));
         }
         odds.sort(Comparator.comparing((Odds o) -> !o.told())
                 .thenComparingInt(Odds::holds)
@@ -185,8 +183,7 @@ public final class Sampling {
                 varies ? matters(q, n, moved, Math.sqrt(variance), blocks) : List.of());
     }
 
-    private Odds.Scatter scatter(
-            int q, Finding f, double mean, double deviation, Block[] blocks, RootSumSquare sums) {
+    private Odds.Scatter scatter(int q, Finding f, double mean, double deviation, Block[] blocks, RootSumSquare sums) {
         var all = new float[kits];
         int n = 0;
         for (var b : blocks) {
@@ -248,7 +245,12 @@ public final class Sampling {
                                 share,
                                 correlation > 0),
                         (a, b) -> new Odds.Influence(
-                                a.where(), a.dimension(), a.pieces(), a.distribution(), a.share() + b.share(), a.rising()));
+                                a.where(),
+                                a.dimension(),
+                                a.pieces(),
+                                a.distribution(),
+                                a.share() + b.share(),
+                                a.rising()));
             }
         }
         return shares.values().stream()

@@ -49,8 +49,10 @@ public final class SpreadJson {
         DossierJson.number(slack, "rssHigh", s == null ? Double.NaN : s.rssHigh());
         var percentiles = slack.putArray("percentiles");
         var histogram = slack.putObject("histogram");
-        DossierJson.number(histogram, "low", s == null ? Double.NaN : s.histogram().low());
-        DossierJson.number(histogram, "high", s == null ? Double.NaN : s.histogram().high());
+        DossierJson.number(
+                histogram, "low", s == null ? Double.NaN : s.histogram().low());
+        DossierJson.number(
+                histogram, "high", s == null ? Double.NaN : s.histogram().high());
         var counts = histogram.putArray("counts");
         if (s != null) {
             for (int i = 0; i < Odds.Scatter.PERCENT.size(); i++) {
