@@ -10,6 +10,7 @@ import beltwright.ride.PowerSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /// A power sheet as a terminal shows it, in three parts that can be asked for alone.
 final class PowerText {
@@ -23,7 +24,12 @@ final class PowerText {
 
     List<String> all() {
         return sheet.needs().isEmpty()
-                ? joined(List.of(title("Power"), answers(), brakes(), limits(), rests()))
+                ? joined(List.of(
+                        title("Power"),
+                        answers(),
+                        brakes(),
+                        titled("Limits to set in the controller", limits()),
+                        rests()))
                 : missing();
     }
 
@@ -120,6 +126,11 @@ final class PowerText {
         return lines;
     }
 
+    private List<String> titled(String title, List<String> lines) {
+        return Stream.concat(hanging("", title, columns).stream(), lines.stream())
+                .toList();
+    }
+
     private List<String> rests() {
         return rests(sheet.notes(), sheet.estimates(), columns);
     }
@@ -131,7 +142,8 @@ final class PowerText {
         if (!estimates.isEmpty()) {
             lines.addAll(hanging(
                     "",
-                    "Rests on " + estimates.size() + " estimates; a measured value takes the place of each:",
+                    "Rests on " + estimates.size() + (estimates.size() == 1 ? " estimate" : " estimates")
+                            + "; a measured value takes the place of each:",
                     columns));
             estimates.forEach(e -> lines.addAll(hanging("  ", e, columns)));
         }

@@ -137,7 +137,7 @@ final class RideText {
     }
 
     private List<String> energy() {
-        var table = table("Energy (Wh)");
+        var table = table("");
         row(table, "given by the cells, less what came back", wh(Energy::cellsJ));
         row(table, "lost in the pack", wh(Energy::packJ));
         row(table, "lost in the windings", wh(Energy::copperJ));
@@ -152,9 +152,11 @@ final class RideText {
         row(table, "sum of all but the first", wh(Energy::spentJ));
         row(
                 table,
-                "missing, parts in a million of all that passed through the cells",
+                "not accounted for (parts in a million)",
                 r -> Numbers.fixed(1e6 * r.ride().energy().openShare(), 2));
-        return table.lines(columns);
+        var lines = new ArrayList<String>(hanging("", "Energy (Wh)", columns));
+        lines.addAll(table.lines(columns));
+        return lines;
     }
 
     private static Function<Ridden, String> wh(ToDoubleFunction<Energy> joules) {
