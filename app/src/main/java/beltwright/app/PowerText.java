@@ -3,6 +3,7 @@ package beltwright.app;
 import static beltwright.app.Typesetting.hanging;
 
 import beltwright.kit.Kit;
+import beltwright.power.Governs;
 import beltwright.press.table.PowerTables;
 import beltwright.ride.Caution;
 import beltwright.ride.LimitSheet;
@@ -97,6 +98,13 @@ final class PowerText {
         var lines = new ArrayList<String>(
                 hanging("", "Hardest electric braking (N) over speed, by how full the pack is", columns));
         lines.addAll(TableText.of(PowerTables.forces(sheet)).lines(columns));
+        if (sheet.braking().stream().flatMap(c -> c.points().stream()).anyMatch(p -> p.governs() == Governs.OVER_RUN)) {
+            lines.addAll(hanging(
+                    "",
+                    "Where back-EMF passes the voltage of the pack, the motors brake by themselves, whatever is asked"
+                            + " (over-run).",
+                    columns));
+        }
         return lines;
     }
 
