@@ -4,6 +4,7 @@ import beltwright.change.Change;
 import beltwright.dossier.Dossier;
 import beltwright.press.json.DossierJson;
 import beltwright.press.json.RideJson;
+import beltwright.press.table.Ridden;
 import beltwright.ride.Board;
 import beltwright.ride.Route;
 import beltwright.workshop.Workshop;
@@ -107,7 +108,7 @@ final class AnswerJson {
     }
 
     /// One ride, or two under `rides`, each with what its kit rests on.
-    static ObjectNode rides(List<RideText.Ridden> ridden) {
+    static ObjectNode rides(List<Ridden> ridden) {
         var all = ridden.stream()
                 .map(r -> rests(RideJson.of(r.ride()), r.board()))
                 .toList();

@@ -1,6 +1,7 @@
 package beltwright.app;
 
 import beltwright.press.json.RideJson;
+import beltwright.press.table.Ridden;
 import beltwright.quantity.Refusal;
 import beltwright.ride.Board;
 import beltwright.ride.Ride;
@@ -95,8 +96,8 @@ final class RideCommand extends KitCommand {
             missing(shelf, asked, boards);
             return Exit.CANNOT_TELL;
         }
-        var ridden = new ArrayList<RideText.Ridden>();
-        boards.forEach((id, board) -> ridden.add(new RideText.Ridden(shelf.kit(id), board, ride(id, board, asked))));
+        var ridden = new ArrayList<Ridden>();
+        boards.forEach((id, board) -> ridden.add(new Ridden(shelf.kit(id), board, ride(id, board, asked))));
         write(ridden.getFirst().ride());
         if (json) {
             say(AnswerJson.rides(ridden));

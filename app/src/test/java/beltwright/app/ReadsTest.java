@@ -47,6 +47,7 @@ class ReadsTest {
             "cover-wheel", Set.of("INNER_BEARING"),
             "motor-body", Set.of("MOUNT"),
             "motors-apart", Set.of("DRIVE_PULLEY", "WHEEL_PULLEY"),
+            "tension-band", Set.of("placement"),
             "pulley-wheel", Set.of("INNER_BEARING", "MOTOR", "MOUNT"),
             "wheel-pulley-hanger", Set.of("INNER_BEARING", "WHEEL"));
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import beltwright.press.json.RideJson;
+import beltwright.quantity.Numbers;
 import beltwright.ride.Board;
 import beltwright.ride.Caution;
 import beltwright.ride.Ride;
@@ -106,7 +107,7 @@ class RideCommandTest {
         assertThat(out)
                 .contains(
                         "Route: Mill Hill (mill-hill), invented",
-                        "arrives after " + RideText.clock(RIDE.timeS()) + " min");
+                        "arrives after " + Numbers.clock(RIDE.timeS()) + " min");
         assertThat(number(out, "distance (km)")).isCloseTo(RIDE.distanceM() / 1000, within(0.006));
         assertThat(number(out, "mean speed (km/h)")).isCloseTo(RIDE.meanKmh(), within(0.06));
         assertThat(number(out, "energy (Wh)")).isCloseTo(RIDE.usedWh(), within(0.06));
@@ -119,7 +120,7 @@ class RideCommandTest {
         assertThat(RIDE.events())
                 .hasSizeGreaterThan(3)
                 .allSatisfy(e -> assertThat(out)
-                        .containsPattern(Pattern.quote(RideText.clock(e.timeS())) + " +[0-9.]+  " + e.words()));
+                        .containsPattern(Pattern.quote(Numbers.clock(e.timeS())) + " +[0-9.]+  " + e.words()));
         assertThat(out).contains(Caution.BRAKE.toString(), Caution.LAW.toString(), "Rests on ");
     }
 
@@ -150,7 +151,7 @@ class RideCommandTest {
         assertThat(answer.out())
                 .contains(
                         "does not arrive: " + last.words() + " at " + Math.round(last.distanceM()) + " m of 3000 after "
-                                + RideText.clock(last.timeS()) + " min; what governs there: " + last.governs());
+                                + Numbers.clock(last.timeS()) + " min; what governs there: " + last.governs());
         var json = typed.run("ride", "market-hill-single", "--route", "mill-hill", "--json");
         assertThat(json.code()).isEqualTo(Exit.SOMETHING_FAILS);
         assertThat(json.json().at("/arrived").asBoolean()).isFalse();

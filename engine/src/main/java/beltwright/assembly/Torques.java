@@ -22,9 +22,6 @@ final class Torques {
             Thread.M6, 7.0,
             Thread.M8, 15.0);
 
-    /// Axle nuts against a stack with a core spacer (N·m). Common practice, no source.
-    private static final Map<Thread, Double> AXLE_NUT = Map.of(Thread.M8, 8.0, Thread.M10, 12.0, Thread.M12, 16.0);
-
     private Torques() {}
 
     static Optional<Step.Torque> of(Kit kit, Joint joint) {
@@ -63,7 +60,8 @@ final class Torques {
     }
 
     private static Optional<Step.Torque> nut(Nut n) {
-        return Optional.ofNullable(AXLE_NUT.get(n.thread()))
+        return Optional.of(Tightening.axleNutNm(n.thread()))
+                .filter(t -> !t.isNaN())
                 .map(t -> new Step.Torque(t, "axle nut " + n.thread() + " against a full stack, common practice"));
     }
 }

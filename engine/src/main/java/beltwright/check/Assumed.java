@@ -11,6 +11,8 @@ import beltwright.quantity.Source;
 /// source.
 final class Assumed {
     private static final Dimension LANDING = rule("landingFactor", 2, 3, 4, "a kerb's drop on stiff legs");
+    private static final Dimension ROAD = rule("roadFactor", 1.3, 1.5, 1.7, "hard wheels on rough asphalt");
+    private static final Dimension LEANING = rule("drivenBrakingPercent", 50, 55, 60, "a rider who leans back");
     private static final Dimension CORNERING = rule("corneringFactor", 0.3, 0.5, 0.6, "as much as urethane grips");
     private static final Dimension JOLT = rule("motorJoltFactor", 8, 10, 12, "rough road on hard wheels");
     private static final Dimension STRIKE = rule("strikeFactor", 0.5, 1, 1.5, "a kerb that stops the board");
@@ -25,7 +27,8 @@ final class Assumed {
     private static Dimension rule(String field, double low, double nominal, double high, String reason) {
         var text = low == high
                 ? Numbers.plain(nominal)
-                : Numbers.plain(nominal) + " (" + Numbers.plain(low) + " to " + Numbers.plain(high) + ")";
+                : Numbers.plain(nominal) + " +" + Numbers.significant(high - nominal, 3) + "/-"
+                        + Numbers.significant(nominal - low, 3);
         return new Dimension(
                 "task." + field,
                 text,
@@ -41,6 +44,15 @@ final class Assumed {
 
     static Dimension landing(Kit kit) {
         return or(kit, kit.task().landingFactor(), LANDING);
+    }
+
+    static Dimension road(Kit kit) {
+        return or(kit, kit.task().roadFactor(), ROAD);
+    }
+
+    /// {@return the greater share of the weight that this axle carries (%)}
+    static Dimension axleShare(Kit kit) {
+        return or(kit, kit.task().drivenBrakingPercent(), LEANING);
     }
 
     static Dimension cornering(Kit kit) {

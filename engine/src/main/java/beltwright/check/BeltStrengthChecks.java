@@ -117,7 +117,6 @@ final class BeltStrengthChecks {
                     Scope.DRIVE,
                     MANUAL + ", power table at its slowest speed; peak service factor: common practice, no source",
                     PULLED);
-            placed();
         }
 
         @Override
@@ -166,8 +165,10 @@ final class BeltStrengthChecks {
                     "N",
                     Scope.DRIVE,
                     MANUAL + ", tables 5, 7 and the power table; medium load, occasional use",
-                    PULLED);
-            placed();
+                    Role.BELT,
+                    Role.DRIVE_PULLEY,
+                    Role.WHEEL_PULLEY,
+                    Role.WHEEL);
         }
 
         private static double rpm(Subject s) {

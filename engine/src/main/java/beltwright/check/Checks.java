@@ -25,6 +25,7 @@ public final class Checks {
                     ElectricalChecks.all(),
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
+                    AxleStrengthChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

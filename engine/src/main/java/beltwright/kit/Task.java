@@ -69,6 +69,12 @@ public record Task(
         @Field(value = "load on a wheel as it lands, times its share of the weight at rest", min = 1, max = 20)
         Dimension landingFactor,
 
+        @Field(
+                value = "load on a wheel on rough road, times its share at rest, as it comes again and again",
+                min = 1,
+                max = 2)
+        Dimension roadFactor,
+
         @Field(value = "side force in a corner, times the weight", max = 2)
         Dimension corneringFactor,
 

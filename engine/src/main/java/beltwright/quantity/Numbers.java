@@ -57,6 +57,13 @@ public final class Numbers {
         return fixed(value, Math.clamp(decimals, 0, 3));
     }
 
+    /// {@return minutes and seconds to a tenth: `7:53.7`}
+    public static String clock(double seconds) {
+        long tenths = Math.round(10 * seconds);
+        long rest = tenths % 600;
+        return tenths / 600 + ":" + (rest < 100 ? "0" : "") + rest / 10 + "." + rest % 10;
+    }
+
     private static String signed(BigDecimal value) {
         return value.toPlainString().replace('-', '−');
     }

@@ -1,5 +1,7 @@
 package beltwright.ride;
 
+import java.util.List;
+
 /// Where the energy of a ride went (J). What the cells gave equals the sum of the rest.
 ///
 /// @param cellsJ given by the cells, less what braking gave back
@@ -31,6 +33,24 @@ public record Energy(
     /// {@return all that the cells' energy went to (J)}
     public double spentJ() {
         return packJ + copperJ + ironJ + beltJ + rollingJ + airJ + bearingJ + heightJ + motionJ + haltJ;
+    }
+
+    /// One place that energy went to.
+    public record Part(String words, double joules) {}
+
+    /// {@return where the cells' energy went, place by place; together [#spentJ()]}
+    public List<Part> parts() {
+        return List.of(
+                new Part("lost in the pack", packJ),
+                new Part("lost in the windings", copperJ),
+                new Part("lost in iron, bearings and air of the motors", ironJ),
+                new Part("lost in the belts", beltJ),
+                new Part("lost in the treads", rollingJ),
+                new Part("spent on the air", airJ),
+                new Part("lost in the wheel bearings", bearingJ),
+                new Part("put into height", heightJ),
+                new Part("left in motion", motionJ),
+                new Part("taken by the foot in the last step to a stop", haltJ));
     }
 
     /// {@return what is missing in the balance, as a share of all that passed through the cells}

@@ -3,16 +3,17 @@ package beltwright.strength;
 /// Bending of a hanger's axle, a cantilever that does not turn.
 ///
 ///     R_o = F·(s − s_i)/(s_o − s_i)        R_i = F − R_o        M(s) = Σ R·(s_R − s), bearings outward of s
+///     couple on the wheel:  R_o = M/(s_o − s_i)       R_i = −R_o
 ///     |M| = √(M_up² + M_fore²)             amplitude = |M_1 − M_2|/2        mean = |M_1 + M_2|/2
 ///
-/// Stations run outward along the axle from any one face, as in the layout. Wheel load and belt pull act on the wheel;
-/// the axle feels them where the two bearings sit. The wheel's load points up, the belt's pull has a part up and a part
-/// fore. A motor's shaft turns: there the amplitude is |M| and the mean is nothing.
+/// Stations run outward along the axle from any one face, as in the layout. Wheel load and belt pull act on the
+/// wheel; the axle feels them where the two bearings sit. The wheel's load points up, the belt's pull has a part up
+/// and a part fore. A motor's shaft turns: there the amplitude is |M| and the mean is nothing.
 ///
 /// - Source: statics of a beam; adding the two planes at right angles as in any text on shafts.
-/// - Valid: a stiff wheel on two bearings, forces across the axle. Amplitude and mean are each taken at their own worst
-///   point of the round, which is safe.
-/// - Neglects: how far a bearing's ring spreads its load along the axle; the core spacer, which stiffens it; side load.
+/// - Valid: a stiff wheel on two bearings, forces across the axle. Amplitude and mean are each taken at their own
+///   worst point of the round, which is safe.
+/// - Neglects: how far a bearing's ring spreads its load along the axle; the core spacer, which stiffens it.
 public final class Axle {
     private Axle() {}
 
@@ -35,6 +36,19 @@ public final class Axle {
     public static double bendingNm(double sectionMm, double forceN, double atMm, double innerMm, double outerMm) {
         double outer = outerN(forceN, atMm, innerMm, outerMm);
         return ((forceN - outer) * Math.max(0, innerMm - sectionMm) + outer * Math.max(0, outerMm - sectionMm)) / 1000;
+    }
+
+    /// {@return force (N) on the outer bearing by a couple (N·m) that tips the wheel's end up; the inner one takes as
+    /// much the other way}
+    public static double coupleN(double coupleNm, double innerMm, double outerMm) {
+        return 1000 * coupleNm / (outerMm - innerMm);
+    }
+
+    /// {@return bending (N·m) in one plane at a section, by a couple on the wheel}
+    public static double coupledNm(double sectionMm, double coupleNm, double innerMm, double outerMm) {
+        return coupleN(coupleNm, innerMm, outerMm)
+                * (Math.max(0, outerMm - sectionMm) - Math.max(0, innerMm - sectionMm))
+                / 1000;
     }
 
     /// {@return length of a vector of two parts at right angles}

@@ -7,8 +7,8 @@ package beltwright.strength;
 ///     flat sides:        T_lift = W·b/3        T_crush = p·b²·L/6
 ///
 /// A clamp bored a little large touches the round section along two lines; one that fits it presses all around. The
-/// lines hold less, so `roundNm` takes them: the fit of a clamp on a cast hanger is never known. Between flat sides no
-/// friction is needed: the section would have to tilt, first out of the clamp's pressure, then into its material.
+/// lines hold less, so `roundNm` takes them: the fit of a clamp on a cast hanger is never known. Between flat sides
+/// no friction is needed: the section would have to tilt, first out of the clamp's pressure, then into its material.
 ///
 /// - Source: statics. Even pressure is the clamp coupling of textbooks (Khurmi and Gupta, shaft couplings).
 /// - Valid: W from the lowest preload; stiff jaws, flat sides that lie on them along all of b and L.

@@ -11,8 +11,8 @@ package beltwright.strength;
 /// reverses each turn.
 ///
 /// - Source: Shigley, _Mechanical Engineering Design_, 9th ed.: √a is eq. 6-35a, ka table 6-2, kb eq. 6-20, a round
-///   that stands still eq. 6-24; the rest of ch. 6 and the ranges from memory, held against its worked examples. Kf of
-///   threads is its table 8-16, from memory.
+///   that stands still eq. 6-24; the rest of ch. 6 and the ranges from memory, held against its worked examples.
+///   Kf of threads is its table 8-16, from memory.
 /// - Valid: steel of 350 to 1400 MPa, bending, shafts of 3 to 50 mm, 10³ to 10⁶ turns.
 /// - Neglects: corrosion, plating, fretting under a press fit.
 public final class Fatigue {

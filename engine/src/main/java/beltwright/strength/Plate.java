@@ -7,8 +7,8 @@ package beltwright.strength;
 ///     hole: Kt = 2 + (1 − d/b)³        slot across the load: Kt = 1 + 2·√(a/r)
 ///     S(N) = S_1·(S_2/S_1)^(log(N/N_1)/log(N_2/N_1))
 ///
-/// - Source: elastic beam; Heywood's formula for a hole, from memory; the ellipse of Inglis for a slot; a straight line
-///   between two points in log-log for fatigue, as in Shigley ch. 6.
+/// - Source: elastic beam; Heywood's formula for a hole, from memory; the ellipse of Inglis for a slot; a straight
+///   line between two points in log-log for fatigue, as in Shigley ch. 6.
 /// - Valid: net stress with the hole; d/b to 0.6. Light metal has no endurance limit: makers print 5·10⁸ turns.
 /// - Neglects: bending out of the plane, where a hole multiplies less; contact of the screw's shank; scratches. The
 ///   shares for plastics are common practice, no source.

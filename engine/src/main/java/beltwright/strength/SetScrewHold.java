@@ -6,13 +6,13 @@ package beltwright.strength;
 ///     two screws: F·(1.75 − 0.45·(β − 60)/120)             other seating torque: F·T/T_table
 ///     on a flat: T = p·d_t³/12                             in a drilled spot: T = τ·π/4·d_t²·d/2, p·d_t·t·d/2
 ///
-/// The table gives cup points on a round shaft, tightened as it says, against steady torque. On a flat the tip can only
-/// be turned by pressing one half of it into the flat: p on a half disc of the tip's diameter. That is safe but small;
-/// what the screw grips by pressing comes on top and is not counted with it.
+/// The table gives cup points on a round shaft, tightened as it says, against steady torque. On a flat the tip can
+/// only be turned by pressing one half of it into the flat: p on a half disc of the tip's diameter. That is safe but
+/// small; what the screw grips by pressing comes on top and is not counted with it.
 ///
 /// - Source: Shigley, _Mechanical Engineering Design_, 9th ed., table 7-4, from memory. Two charts that were read
-/// agree:
-///   holding power at sizes 0, 1 and 2 (SS-05), seven of its seating torques (SS-01). Another public chart, itself
+///   agree: holding power at sizes 0, 1 and 2 (SS-05), seven of its seating torques (SS-01). Another public chart,
+/// itself
 ///   approximate, prints 0.4 to 0.5 of the power from 1/4 in up. Two screws: a screw maker's chart, from memory. The
 ///   quarter under reversal is common practice, no source.
 /// - Valid: alloy steel screws of 1.5 to 12.7 mm, shaft at least 10 points Rockwell C softer; two screws 60 to 180°

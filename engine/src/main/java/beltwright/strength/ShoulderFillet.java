@@ -6,8 +6,8 @@ package beltwright.strength;
 ///
 /// - Source: fitted lines to Peterson's charts as printed in Norton, _Machine Design_, appendix, read in two public
 ///   copies of the table.
-/// - Valid: D/d 1.01 to 6 in bending, 1.09 to 2 in twisting; r/d 0.01 to 0.3. Outside both ranges the answer is NaN, so
-///   that a check says it cannot tell.
+/// - Valid: D/d 1.01 to 6 in bending, 1.09 to 2 in twisting; r/d 0.01 to 0.3. Outside the answer is NaN, so that a
+///   check says it cannot tell.
 /// - Neglects: finite elements read 3 to 7 % above charts; an undercut, a scratch, a plating.
 public final class ShoulderFillet {
     /// Least and greatest r/d that the charts hold (1).

@@ -11,8 +11,9 @@ import beltwright.part.Thread;
 /// At Le the screw breaks before either thread strips. The handbook puts in the limits of the thread's tolerance: the
 /// largest minor and pitch diameters of the tapped thread, the smallest major and pitch diameters of the screw's.
 ///
-/// - Source: FED-STD-H28 form as in _Machinery's Handbook_ (fasteners), with basic sizes in place of the limits of the
-///   thread's tolerance (from memory, not re-read).
+/// - Source: FED-STD-H28 form as in _Machinery's Handbook_ (fasteners), with basic sizes in place of the limits of
+///   the thread's tolerance (from memory, not re-read). A screw maker's advice for 8.8 screws is 1.1 to 1.4 times as
+///   much in steel and light metal (BJ-49).
 /// - Valid: internal thread weaker than the screw (light metal and plastic under a steel screw).
 /// - Neglects: thread tolerances, bell-mouthing, the incomplete first turn.
 public final class ThreadStrip {

@@ -24,6 +24,28 @@ public final class Tightening {
 
     private Tightening() {}
 
+    /// {@return torque (N·m) for an axle nut against a stack with a core spacer; NaN for a thread that no axle has}
+    ///
+    /// Common practice, no source.
+    public static double axleNutNm(Thread thread) {
+        return switch (thread) {
+            case M8 -> 8;
+            case M10 -> 12;
+            case M12 -> 16;
+            default -> Double.NaN;
+        };
+    }
+
+    /// {@return mean diameter of friction under a hexagon nut (mm), on a medium clearance hole}
+    public static double nutFrictionMm(Thread thread) {
+        return (thread.hexagonMm() + thread.clearanceHoleMm()) / 2;
+    }
+
+    /// {@return the preload (N) that this torque makes}
+    public static double preloadByTorqueN(Thread thread, double torqueNm, double friction, double frictionMm) {
+        return torqueNm / torqueNm(thread, 1, friction, frictionMm);
+    }
+
     /// {@return the preload aimed at (N)}
     public static double preloadN(Thread thread, PropertyClass strength) {
         return preloadN(PROOF_SHARE, strength.proofMpa(), thread.stressAreaMm2());

@@ -7,7 +7,8 @@ package beltwright.strength;
 ///
 /// - Source: statics.
 /// - Valid: n lugs that really touch: where play differs, count one less than there are, or one.
-/// - Neglects: the round at a tooth's root. How unevenly teeth share the pull (k, 1 for even) has no published number.
+/// - Neglects: the round at a tooth's root. How unevenly teeth share the pull (k, 1 for even) has no published
+///   number.
 public final class ToothShear {
     private ToothShear() {}
 

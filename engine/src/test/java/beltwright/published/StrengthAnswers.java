@@ -2,6 +2,8 @@ package beltwright.published;
 
 import static java.util.Map.entry;
 
+import beltwright.belt.SpanFrequency;
+import beltwright.belt.SpanTension;
 import beltwright.part.Thread;
 import beltwright.published.PublishedCase.Inputs;
 import beltwright.strength.Axle;
@@ -28,6 +30,20 @@ import java.util.function.ToDoubleFunction;
 /// Where a part gives: steps, pulled joints, clamps, keys, press fits, plates.
 final class StrengthAnswers {
     static final Map<String, ToDoubleFunction<Inputs>> ENGINE = Map.ofEntries(
+            entry(
+                    "engagement of full strength over diameter",
+                    i -> ThreadStrip.fullStrengthMm(thread(i), i.number("screwMpa"), i.number("partMpa"))
+                            / thread(i).majorMm()),
+            entry("rise of a stiff steel string", i -> {
+                double d = i.number("diameterMm");
+                double span = i.number("spanMm");
+                double f = i.number("frequencyHz");
+                double massKgM = i.number("densityKgM3") * Math.PI / 4 * d * d * 1e-6;
+                double bending = i.number("youngMpa") * Math.PI / 64 * Math.pow(d, 4);
+                double stiff = SpanFrequency.stiffHz(SpanTension.tensionN(f, massKgM, span), massKgM, span, bending);
+                double cents = 1200 * Math.log(stiff / f) / Math.log(2);
+                return cents * f * f * Math.pow(span / 10, 4) / (d * d / 100) / 1e13;
+            }),
             entry("share of the screw by stiffness", StrengthAnswers::share),
             entry(
                     "preload at a share of proof",

@@ -31,6 +31,18 @@ class WearLawTest {
                 .isCloseTo(turns, within(1e-8));
     }
 
+    @ParameterizedTest // Miner's rule, independent of the formula: the lives used up under each load add up to one
+    @MethodSource("beltwright.Seeds#draws")
+    void aMixedLoadUsesUpOneLife(Draw draw) {
+        double[] turns = {draw.between(1, 50), draw.between(1, 50)};
+        double[] loads = {draw.between(50, 500), draw.between(50, 500)};
+        double life = BearingLife.millionTurns(3000, BearingLife.meanLoadN(turns, loads));
+        double scale = life / (turns[0] + turns[1]);
+        double used = scale * turns[0] / BearingLife.millionTurns(3000, loads[0])
+                + scale * turns[1] / BearingLife.millionTurns(3000, loads[1]);
+        assertThat(used).isCloseTo(1, within(1e-9));
+    }
+
     @ParameterizedTest
     @MethodSource("beltwright.Seeds#draws")
     void nineOfTenIsTheRatedLifeItself(Draw draw) {

@@ -56,6 +56,11 @@ class AccessTest {
         "kits/steep-street/limits, 1300, LIGHT",
         "kits/steep-street/limits, 1300, DARK",
         "kits/market-hill-single/limits, 390, LIGHT",
+        "kits/market-hill-single/ride?route=mill-hill&with=steep-street, 1300, LIGHT",
+        "kits/market-hill-single/ride?route=mill-hill&with=steep-street, 1300, DARK",
+        "kits/market-hill-single/ride?route=mill-hill, 390, LIGHT",
+        "kits/steep-street/log, 1300, DARK",
+        "kits/steep-street/log, 390, LIGHT",
         "nowhere, 390, LIGHT"
     })
     void theAuditFindsNothingSerious(String path, int width, ColorScheme scheme) {
@@ -87,7 +92,9 @@ class AccessTest {
         "slots/mount-hill",
         "kits/steep-street/power",
         "kits/steep-street/brakes",
-        "kits/steep-street/limits"
+        "kits/steep-street/limits",
+        "kits/market-hill-single/ride?route=mill-hill&with=steep-street",
+        "kits/steep-street/log"
     })
     void nothingRunsOutOfANarrowPage(String path) {
         var page = tried.page(new Browser.NewContextOptions().setViewportSize(390, 844));

@@ -20,6 +20,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import java.io.IOException;
@@ -44,6 +45,7 @@ public final class Bench implements AutoCloseable {
             "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
                     + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
     private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
+    private static final String CHARTS = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
     private static final int LONGEST_REQUEST = 64 * 1024;
 
     private final Workshop workshop;
@@ -94,6 +96,9 @@ public final class Bench implements AutoCloseable {
             http.setRequestHeaderSize(LONGEST_REQUEST);
             http.setSendServerVersion(false);
         });
+        config.jetty.multipartConfig.maxFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES); // the pages refuse in words
+        config.jetty.multipartConfig.maxTotalRequestSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
         config.routes.before(this::guard);
         config.routes.get("/", this::first);
         var pairs = new PairsPages(this);
@@ -114,6 +119,13 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}/power/json", road::json);
         config.routes.get("/kits/{kit}/brakes", road::brakes);
         config.routes.get("/kits/{kit}/limits", road::limits);
+        var rides = new RidePages(this);
+        config.routes.get("/kits/{kit}/ride", rides::page);
+        config.routes.get("/kits/{kit}/ride/json", rides::json);
+        config.routes.get("/kits/{kit}/ride/csv", rides::csv);
+        config.routes.post("/kits/{kit}/ride/route", rides::add);
+        config.routes.get("/routes/{route}/json", rides::route);
+        config.routes.get("/kits/{kit}/log", new LogPages(this)::page);
         config.routes.get("/slots/{mount}", this::slots);
         config.routes.get("/kits/{kit}", this::sheet);
         config.routes.get("/kits/{kit}/edit", this::edit);
@@ -132,14 +144,20 @@ public final class Bench implements AutoCloseable {
         config.routes.get(
                 "/sheet.css",
                 ctx -> ctx.contentType("text/css; charset=utf-8").result(SvgWriter.style() + resource("sheet.css")));
+        script(config, "/shelf.js", "shelf.js");
+        script(config, "/bench.js", "bench.js");
+        script(config, "/ride.js", "ride.js");
+        script(config, "/uplot.js", CHARTS + "uPlot.esm.js");
         config.routes.get(
-                "/shelf.js",
-                ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource("shelf.js")));
-        config.routes.get(
-                "/bench.js",
-                ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource("bench.js")));
+                "/uplot.css",
+                ctx -> ctx.contentType("text/css; charset=utf-8").result(resource(CHARTS + "uPlot.min.css")));
         config.routes.exception(Refusal.class, this::refused);
         config.routes.error(404, ctx -> page(ctx, "There is no such page.", "Choose a kit from the list."));
+    }
+
+    private static void script(JavalinConfig config, String path, String resource) {
+        config.routes.get(
+                path, ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource(resource)));
     }
 
     /// Only this machine's own pages may talk to the bench.

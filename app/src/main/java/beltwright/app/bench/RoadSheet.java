@@ -15,7 +15,7 @@ public record RoadSheet(Shelf shelf, Draft draft, Kit kit, String here) {
             new String[] {"", "Sheet"},
             new String[] {"/power", "Power"},
             new String[] {"/brakes", "Brakes"},
-            new String[] {"/limits", "Limits to set"},
+            new String[] {"/limits", "Limits"},
             new String[] {"/ride", "Ride"},
             new String[] {"/log", "Log"});
 

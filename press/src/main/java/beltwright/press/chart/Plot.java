@@ -50,6 +50,16 @@ final class Plot {
             return new Scale(from, other, step);
         }
 
+        /// {@return the same marks, beginning between two of them}
+        Scale from(double other) {
+            return new Scale(other, to, step);
+        }
+
+        /// {@return the first mark}
+        double first() {
+            return Math.ceil(from / step - 1e-9) * step;
+        }
+
         double share(double value) {
             return (value - from) / (to - from);
         }
@@ -83,14 +93,14 @@ final class Plot {
 
     /// The edge of the field, and marks with their numbers along both scales.
     void frame(String xWords, String yWords) {
-        for (double v = y.from(); v <= y.to() * (1 + 1e-9); v += y.step()) {
+        for (double v = y.first(); v <= y.to() + y.step() * 1e-6; v += y.step()) {
             if (v > y.from() && py(v) < top() - 1e-6) {
                 hair(left, py(v), right(), py(v));
             }
             sketch.line(left - 1.5, py(v), left, py(v), LineClass.DIMENSION);
             sketch.text(new Point(left - 2.5, py(v) - 1), said(v, y.step()), SMALL, Anchor.END);
         }
-        for (double v = x.from(); v <= x.to() + x.step() * 1e-6; v += x.step()) {
+        for (double v = x.first(); v <= x.to() + x.step() * 1e-6; v += x.step()) {
             sketch.line(px(v), bottom - 1.5, px(v), bottom, LineClass.DIMENSION);
             sketch.text(new Point(px(v), bottom - 5), said(v, x.step()), SMALL, Anchor.MIDDLE);
         }
@@ -106,7 +116,7 @@ final class Plot {
 
     /// The lower scale alone, with a fine line up from every mark.
     void across(String words) {
-        for (double v = x.from(); v <= x.to() + x.step() * 1e-6; v += x.step()) {
+        for (double v = x.first(); v <= x.to() + x.step() * 1e-6; v += x.step()) {
             hair(px(v), bottom - 1.5, px(v), top());
             sketch.text(new Point(px(v), bottom - 5), said(v, x.step()), SMALL, Anchor.MIDDLE);
         }
@@ -161,6 +171,12 @@ final class Plot {
         sketch.path(Contour.polygon(corners.toArray(Point[]::new)), LineClass.EDGE, Fill.TINT);
     }
 
+    /// The whole height of the field, tinted from here to there; at least a hair wide.
+    void tint(double from, double to) {
+        double a = px(from);
+        sketch.rectangle(a, bottom, Math.max(px(to), a + 0.4), top(), LineClass.DIMENSION, Fill.TINT);
+    }
+
     void dot(double xAt, double yAt) {
         sketch.circle(new Point(px(xAt), py(yAt)), 1.1, LineClass.EDGE, Fill.PAPER);
     }
@@ -171,7 +187,7 @@ final class Plot {
 
     /// A line across the field at one place of the lower scale, named at its foot.
     void upright(double at, String words) {
-        sketch.line(px(at), bottom, px(at), top(), LineClass.PHANTOM);
+        sketch.line(px(at), bottom, px(at), top() - 7, LineClass.PHANTOM);
         sketch.text(new Point(px(at) + 1.4, bottom + 2.2), words, SMALL, Anchor.START);
     }
 

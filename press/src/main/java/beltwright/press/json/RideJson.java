@@ -138,6 +138,7 @@ public final class RideJson {
         json.put("kit", ride.kit());
         json.put("route", ride.route().id());
         json.put("arrived", ride.arrived());
+        json.put("ending", ride.ending()).put("remedy", ride.remedy());
         DossierJson.number(json, "timeS", ride.timeS());
         DossierJson.number(json, "distanceM", ride.distanceM());
         DossierJson.number(json, "meanKmh", ride.meanKmh());
@@ -158,6 +159,15 @@ public final class RideJson {
             DossierJson.number(one, "distanceM", event.distanceM());
             one.put("kind", event.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             one.put("words", event.words());
+        }
+        var spans = json.putArray("spans");
+        for (var span : ride.spans()) {
+            var one = spans.addObject();
+            one.put("what", span.governs().toString());
+            DossierJson.number(one, "fromS", span.fromS());
+            DossierJson.number(one, "toS", span.toS());
+            DossierJson.number(one, "fromM", span.fromM());
+            DossierJson.number(one, "toM", span.toM());
         }
         json.set("energy", of(ride.energy()));
         var channels = json.putArray("channels");

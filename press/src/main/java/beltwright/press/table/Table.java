@@ -39,6 +39,10 @@ public record Table(List<String> heads, List<String> told, List<List<String>> ro
         return told.getFirst().formatted(row.getFirst()) + (parts.isEmpty() ? "" : ": " + String.join(", ", parts));
     }
 
+    public boolean headed() {
+        return heads.stream().anyMatch(h -> !h.isEmpty());
+    }
+
     /// {@return whether every cell of a column is a number, so that they stand under each other to the right}
     public boolean numbers(int column) {
         return !rows.isEmpty()

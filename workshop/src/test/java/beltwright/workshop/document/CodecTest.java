@@ -143,7 +143,11 @@ class CodecTest {
                 "caseToAirKPerW",
                 "airflowPercent",
                 "mostWindingC",
-                "rotorKgM2");
+                "rotorKgM2",
+                "frontBearingMm",
+                "bearingSpanMm",
+                "bearingRatedN",
+                "bearingStaticN");
         var plugs = Stream.of("wireBendMm", "phasePlugMm", "sensorPins", "sensorPitchMm");
         assertThat(written)
                 .isEqualTo(MOTOR.replace("  threadMaterial", "  threadDepthMm: unknown\n  threadMaterial")

@@ -1,0 +1,349 @@
+package beltwright.check;
+
+import beltwright.power.RoadLoad;
+import beltwright.quantity.Range;
+import beltwright.strength.Axle;
+import beltwright.strength.Tightening;
+
+/// What presses, tips and pulls one end of the axle: the wheel's share of the weight at the middle of the tread, a side
+/// force in a corner at the tread's radius, and the belt's pull towards the motor at its own station.
+///
+///     W = m·g·q/100/2        landing: k·W        corner: W and a couple ±c·W·D/2        belt: P at the angle β
+///
+/// The side force of a corner tips the wheel of one side up and that of the other down. Rider and board lean, so both
+/// wheels keep their load. A belt on a pulley beside the hanger can lift what the wheel presses: where that is so, more
+/// pull or more weight is not worse. So the worst is sought over both limits of either, and the best is never above the
+/// nominal.
+///
+/// - Source: statics.
+/// - Neglects: the push along the road, which the motor makes and which is less than the belt's pull; limits of the
+///   bearings' stations.
+final class AxleLoad {
+    /// What the wheel does.
+    enum Case {
+        LANDING("landing"),
+        TIPPED_UP("in a corner that tips the wheel up"),
+        TIPPED_DOWN("in a corner that tips the wheel down"),
+        RIDING("riding");
+
+        private final String words;
+
+        Case(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /// All there is on the wheel, at one end of its limits.
+    private record Wheel(double weightN, double landing, double coupleNm) {
+        static Wheel of(Subject s, At at) {
+            double weight = AxleLoad.weightN(s, at);
+            return new Wheel(
+                    weight,
+                    at.most(Assumed.landing(s.kit())),
+                    at.most(Assumed.cornering(s.kit()))
+                            * weight
+                            * at.most(s.end().wheel().diameterMm())
+                            / 2000);
+        }
+
+        double upN(Case load) {
+            return load == Case.LANDING ? landing * weightN : weightN;
+        }
+
+        double coupleNm(Case load) {
+            return switch (load) {
+                case TIPPED_UP -> coupleNm;
+                case TIPPED_DOWN -> -coupleNm;
+                default -> 0;
+            };
+        }
+    }
+
+    private final At at;
+    private final boolean belted;
+    private final Wheel wheel;
+    private final Wheel otherWheel;
+    private final double pullN;
+    private final double otherPullN;
+    private final double treadMm;
+    private final double innerMm;
+    private final double outerMm;
+    private final double beltFromMm;
+    private final double beltToMm;
+    private final double sinFrom;
+    private final double sinTo;
+
+    /// @param motorNm torque of the motor; without meaning where no belt is asked for
+    AxleLoad(Subject s, At at, double motorNm) {
+        this.at = at;
+        belted = belted(s);
+        var other = at == At.WORST ? At.BEST : At.NOMINAL;
+        wheel = Wheel.of(s, at);
+        otherWheel = belted ? Wheel.of(s, other) : wheel;
+        treadMm = at.most(tread(s));
+        innerMm = innerMm(s);
+        outerMm = outerMm(s);
+        if (belted) {
+            pullN = Tension.pullN(s, at, motorNm);
+            otherPullN = at == At.NOMINAL ? pullN : Tension.pullN(s, other, DrivePull.worstNm(s, other));
+            beltFromMm = at.least(s.at().wheelRimMiddleMm());
+            beltToMm = at.most(s.at().wheelRimMiddleMm());
+            var above = s.drive().placement().aboveAxleDeg();
+            sinFrom = Math.sin(Math.toRadians(at == At.NOMINAL ? above.nominal() : above.lower()));
+            sinTo = Math.sin(Math.toRadians(at == At.NOMINAL ? above.nominal() : above.upper()));
+        } else {
+            pullN = 0;
+            otherPullN = 0;
+            beltFromMm = 0;
+            beltToMm = 0;
+            sinFrom = 0;
+            sinTo = 0;
+        }
+    }
+
+    static boolean belted(Subject s) {
+        return s.scope() == Scope.DRIVE;
+    }
+
+    /// {@return whether no belt turns the wheel at this end}
+    static boolean undriven(Subject s) {
+        return s.kit().drives().stream().noneMatch(d -> d.side() == s.side());
+    }
+
+    /// {@return weight on one wheel (N)}
+    static double weightN(Subject s, At at) {
+        return at.most(s.kit().task().allUpMassKg()) * RoadLoad.G * at.most(Assumed.axleShare(s.kit())) / 200;
+    }
+
+    /// {@return side force on the wheel in a corner (N)}
+    static double sideN(Subject s, At at) {
+        return at.most(Assumed.cornering(s.kit())) * weightN(s, at);
+    }
+
+    private static Range tread(Subject s) {
+        return s.endAt().wheelInnerMm().plus(s.endAt().wheelOuterMm()).times(0.5);
+    }
+
+    /// {@return middle of the inner bearing from the end face (mm)}
+    static double innerMm(Subject s) {
+        return (s.endAt().ringOuterMm().nominal()
+                        + s.endAt().innerBearingOuterMm().nominal())
+                / 2;
+    }
+
+    /// {@return middle of the outer bearing from the end face (mm)}
+    static double outerMm(Subject s) {
+        return s.endAt().innerBearingOuterMm().nominal()
+                + s.end().coreSpacer().lengthMm().nominal()
+                + s.end().outerBearing().widthMm().nominal() / 2;
+    }
+
+    /// {@return tension of the axle (N) by its nut, the more the worse}
+    static double nutN(Subject s, At at) {
+        var thread = s.kit().hanger().axleThread();
+        double scatter = Assumed.scatter(s.kit()).nominal() / 100;
+        double factor = switch (at) {
+            case WORST -> 1 + scatter;
+            case NOMINAL -> 1;
+            case BEST -> 1 - scatter;
+        };
+        return factor
+                * Tightening.preloadByTorqueN(
+                        thread, Tightening.axleNutNm(thread), Tightening.FRICTION, Tightening.nutFrictionMm(thread));
+    }
+
+    /// {@return bending (N·m) at a section of the axle}
+    double bendingNm(double sectionMm, Case load) {
+        double up = upNm(sectionMm, load, wheel);
+        return belted
+                ? decided(
+                        up,
+                        upNm(sectionMm, load, otherWheel),
+                        further(perN(sectionMm, beltFromMm), perN(sectionMm, beltToMm)))
+                : Math.abs(up);
+    }
+
+    /// {@return bending (N·m) at a section by the wheel alone, without a sign}
+    double wheelNm(double sectionMm, Case load) {
+        return Math.abs(upNm(sectionMm, load, wheel));
+    }
+
+    /// {@return radial load (N) of one of the two bearings}
+    double bearingN(boolean outer, Case load) {
+        double up = upN(outer, load, wheel);
+        return belted
+                ? decided(
+                        up,
+                        upN(outer, load, otherWheel),
+                        further(taken(outer, 1, beltFromMm), taken(outer, 1, beltToMm)))
+                : Math.abs(up);
+    }
+
+    private double upNm(double sectionMm, Case load, Wheel by) {
+        return Axle.bendingNm(sectionMm, by.upN(load), treadMm, innerMm, outerMm)
+                + Axle.coupledNm(sectionMm, by.coupleNm(load), innerMm, outerMm);
+    }
+
+    /// Bending (N·m) by each newton of the belt's pull.
+    private double perN(double sectionMm, double beltMm) {
+        return Axle.bendingNm(sectionMm, 1, beltMm, innerMm, outerMm);
+    }
+
+    private double upN(boolean outer, Case load, Wheel by) {
+        return taken(outer, by.upN(load), treadMm)
+                + (outer ? 1 : -1) * Axle.coupleN(by.coupleNm(load), innerMm, outerMm);
+    }
+
+    private double taken(boolean outer, double forceN, double atMm) {
+        return outer ? Axle.outerN(forceN, atMm, innerMm, outerMm) : Axle.innerN(forceN, atMm, innerMm, outerMm);
+    }
+
+    /// {@return what decides of wheel and belt together, over both ends of either}
+    private double decided(double up, double otherUp, double perN) {
+        double pull = perN * pullN;
+        double otherPull = perN * otherPullN;
+        double one = decided(joined(up, pull), joined(otherUp, pull));
+        return at == At.NOMINAL ? one : decided(one, decided(joined(up, otherPull), joined(otherUp, otherPull)));
+    }
+
+    private double decided(double one, double other) {
+        return at == At.BEST ? Math.min(one, other) : Math.max(one, other);
+    }
+
+    /// The belt pulls at a right angle to what is up only where the motor is level with the axle.
+    private double joined(double up, double pull) {
+        double sin = up * pull >= 0 == (at != At.BEST) ? sinTo : sinFrom;
+        double along = up + pull * sin;
+        return Math.sqrt(along * along + pull * pull * (1 - sin * sin));
+    }
+
+    private double further(double one, double other) {
+        boolean first = Math.abs(one) >= Math.abs(other);
+        return first == (at != At.BEST) ? one : other;
+    }
+
+    /// Writes the lines up to what is on the wheel in this case: F_w up, and the couple M_s; and what the bearings
+    /// take.
+    static void write(Subject s, Working w, Case load) {
+        w.given("m", s.kit().task().allUpMassKg());
+        w.given("q", Assumed.axleShare(s.kit()));
+        w.given("g", "standard gravity", RoadLoad.G, "m/s²", "ISO 80000-3");
+        w.line("W", "m·g·q/100/2", weightN(s, At.NOMINAL), "N", "weight on one wheel");
+        var wheel = Wheel.of(s, At.NOMINAL);
+        if (load == Case.LANDING) {
+            w.given("k_land", Assumed.landing(s.kit()));
+            w.line("F_w", "k_land·W", wheel.upN(load), "N", "on the wheel as it lands");
+        } else {
+            w.line("F_w", "W", wheel.upN(load), "N", "on the wheel");
+        }
+        if (load == Case.TIPPED_UP || load == Case.TIPPED_DOWN) {
+            w.given("k_side", Assumed.cornering(s.kit()));
+            w.line("F_s", "k_side·W", sideN(s, At.NOMINAL), "N", "side force at the tread");
+            w.given("D_wheel", s.end().wheel().diameterMm());
+            w.line(
+                    "M_s",
+                    (load == Case.TIPPED_UP ? "" : "−") + "F_s·D_wheel/2000",
+                    wheel.coupleNm(load),
+                    "N·m",
+                    "tips the wheel");
+        } else {
+            w.given("M_s", "no side force here", 0, "N·m", "statics");
+        }
+        w.given("y_w", "middle of the tread from the end face", tread(s), "layout");
+        w.given("y_1", "middle of the inner bearing from the end face", innerMm(s), "mm", "layout");
+        w.given("y_2", "middle of the outer bearing from the end face", outerMm(s), "mm", "layout");
+        var nominal = new AxleLoad(s, At.NOMINAL, 0);
+        w.line(
+                "R_2",
+                "(F_w·(y_w − y_1) + 1000·M_s)/(y_2 − y_1)",
+                nominal.upN(true, load, wheel),
+                "N",
+                "up, by the outer bearing");
+        w.line("R_1", "F_w − R_2", nominal.upN(false, load, wheel), "N", "up, by the inner bearing");
+    }
+
+    /// Writes the lines of the belt's pull on the two bearings, along its own direction.
+    void writeBelt(Subject s, Working w) {
+        if (!belted) {
+            return;
+        }
+        Tension.writePull(s, w);
+        w.given("β", s.drive().placement().aboveAxleDeg());
+        w.given("y_b", "middle of the belt from the end face", s.at().wheelRimMiddleMm(), "layout");
+        w.line(
+                "B_2",
+                "P·(y_b − y_1)/(y_2 − y_1)",
+                taken(true, pullN, beltFromMm),
+                "N",
+                "towards the motor, by the outer bearing");
+        w.line("B_1", "P − B_2", taken(false, pullN, beltFromMm), "N", "towards the motor, by the inner bearing");
+    }
+
+    /// Writes the lines up to the bending M_x at the section y.
+    void writeBending(Working w, double sectionMm, Case load) {
+        w.line(
+                "M_up",
+                "(R_1·max(0, y_1 − y) + R_2·max(0, y_2 − y))/1000",
+                upNm(sectionMm, load, wheel),
+                "N·m",
+                "bending by the wheel");
+        if (!belted) {
+            w.line("M_x", "abs(M_up)", bendingNm(sectionMm, load), "N·m", "bending of the axle");
+            return;
+        }
+        w.line(
+                "M_b",
+                "(B_1·max(0, y_1 − y) + B_2·max(0, y_2 − y))/1000",
+                perN(sectionMm, beltFromMm) * pullN,
+                "N·m",
+                "bending by the belt");
+        w.line(
+                "M_x",
+                "√((M_up + M_b·sin(β·π/180))^2 + (M_b·cos(β·π/180))^2)",
+                bendingNm(sectionMm, load),
+                "N·m",
+                "both, as vectors");
+    }
+
+    /// Writes the line of what a bearing bears, F_r.
+    void writeBearing(Working w, boolean outer, Case load) {
+        var r = outer ? "R_2" : "R_1";
+        var b = outer ? "B_2" : "B_1";
+        w.line(
+                "F_r",
+                belted ? "√((" + r + " + " + b + "·sin(β·π/180))^2 + (" + b + "·cos(β·π/180))^2)" : "abs(" + r + ")",
+                bearingN(outer, load),
+                "N",
+                (outer ? "outer" : "inner") + " bearing, the worse off");
+    }
+
+    /// Writes the tension F_n of the axle by its nut.
+    static void writeNut(Subject s, Working w) {
+        var thread = s.kit().hanger().axleThread();
+        w.given("d_s", "thread " + thread, thread.majorMm(), "mm", "ISO 261");
+        w.given("p_s", "its pitch", thread.pitchMm(), "mm", "ISO 261");
+        double torque = w.given(
+                "M_n",
+                "tightening torque of the axle nut",
+                Tightening.axleNutNm(thread),
+                "N·m",
+                "common practice, no source; as the guide says");
+        if (Double.isNaN(torque)) {
+            w.needs("a tightening torque for an axle nut " + thread);
+        }
+        w.given("μ_s", "friction of thread and nut", Tightening.FRICTION, "", "common practice, no source");
+        w.given("D_k", "mean friction diameter under the nut", Tightening.nutFrictionMm(thread), "mm", "hexagon");
+        w.line(
+                "F_n",
+                "1000·M_n/(0.159·p_s + 0.577·μ_s·(d_s − 0.649519·p_s) + μ_s·D_k/2)",
+                nutN(s, At.NOMINAL),
+                "N",
+                "tension of the axle by its nut, VDI 2230-1");
+        w.given("s_F", Assumed.scatter(s.kit()));
+    }
+}
