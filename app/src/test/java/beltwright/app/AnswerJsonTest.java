@@ -66,6 +66,15 @@ class AnswerJsonTest {
         collect("DECIDES", "", pairs.at("/pairs/0/decides"), real);
         collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
         collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);
+        for (var command : new String[] {"tension", "weakest"}) {
+            collect(command, "", typed.run(with(demo, command, "steep-street")).json(), real);
+            collect(
+                    command,
+                    "",
+                    typed.run(with(demo, command, "steep-street", "--no-estimates"))
+                            .json(),
+                    real);
+        }
         for (var kit : new String[] {"steep-street", "market-hill-single"}) {
             var ride = new String[] {"ride", kit, "--route", "mill-hill"};
             collect("power", "", typed.run(with(demo, "power", kit)).json(), real);

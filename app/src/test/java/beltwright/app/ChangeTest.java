@@ -66,7 +66,35 @@ class ChangeTest {
                                 + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
                         "set-screws-shaft.right: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
                                 + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → a shaft 1.8 mm longer,"
-                                + " or a pulley with its hub towards the motor");
+                                + " or a pulley with its hub towards the motor",
+                        "hanger-strike-clamp.left: holds: the clamp turns at 24 N·m, before the plate bends at 479: kinder than"
+                                + " breaking; set angle and belt anew after a strike -> holds: the clamp turns at 24 N·m,"
+                                + " before the plate bends at 727: kinder than breaking; set angle and belt anew after a strike",
+                        "motor-joint-opens.left: holds: 1528 N press under the worst screw after settling; the overhung pull"
+                                + " takes 159 -> holds: 1723 N press under the worst screw after settling; the overhung pull"
+                                + " takes 171",
+                        "motor-screw-stress.left: holds: 351 MPa in the worst screw; proof strength 580 MPa"
+                                + " -> holds: 351 MPa in the worst screw; proof strength 580 MPa",
+                        "plate-bending.left: holds: 80 MPa in the plate; it bears 410"
+                                + " -> holds: 56 MPa in the plate; it bears 410",
+                        "plate-fatigue.left: holds: 27.9 MPa of amplitude at a slot's end; it lasts 88.5"
+                                + " -> holds: 18.9 MPa of amplitude at a slot's end; it lasts 88.5",
+                        "shaft-joint.left: holds: held by the flat, 29.5 N·m; peaks of 3.28 either way"
+                                + " -> holds: held by the flat, 27.3 N·m; peaks of 3.28 either way",
+                        "hanger-strike-clamp.right: holds: the clamp turns at 24 N·m, before the plate bends at 479: kinder than"
+                                + " breaking; set angle and belt anew after a strike -> holds: the clamp turns at 24 N·m,"
+                                + " before the plate bends at 727: kinder than breaking; set angle and belt anew after a strike",
+                        "motor-joint-opens.right: holds: 1528 N press under the worst screw after settling; the overhung pull"
+                                + " takes 159 -> holds: 1723 N press under the worst screw after settling; the overhung pull"
+                                + " takes 171",
+                        "motor-screw-stress.right: holds: 351 MPa in the worst screw; proof strength 580 MPa"
+                                + " -> holds: 351 MPa in the worst screw; proof strength 580 MPa",
+                        "plate-bending.right: holds: 80 MPa in the plate; it bears 410"
+                                + " -> holds: 56 MPa in the plate; it bears 410",
+                        "plate-fatigue.right: holds: 27.9 MPa of amplitude at a slot's end; it lasts 88.5"
+                                + " -> holds: 18.9 MPa of amplitude at a slot's end; it lasts 88.5",
+                        "shaft-joint.right: holds: held by the flat, 29.5 N·m; peaks of 3.28 either way"
+                                + " -> holds: held by the flat, 27.3 N·m; peaks of 3.28 either way");
         assertThat(told(change, What.DIMENSION))
                 .containsExactlyInAnyOrder(
                         "between the motors.left: 13.96 mm -> 10.00 mm",

@@ -60,7 +60,9 @@ class RoadChartsTest {
     void theBrakeShowsEveryChargeAndEveryThingThatCanBeWrong(String kit) {
         var sheet = sheet(kit);
         var charges = PowerTables.forces(sheet).heads();
-        assertThat(words(BrakeChart.of(sheet))).containsAll(charges.subList(2, charges.size()));
+        for (var charge : charges.subList(1, charges.size())) {
+            assertThat(words(BrakeChart.of(sheet))).anyMatch(w -> w.startsWith(charge));
+        }
         for (var row : sheet.left()) {
             assertThat(words(StopBars.of(sheet)))
                     .contains(row.what(), Numbers.fixed(row.stop().wholeM(), 1) + " m");

@@ -5,6 +5,7 @@ import static beltwright.assembly.StepWords.does;
 import static beltwright.assembly.StepWords.title;
 
 import beltwright.check.FirstNumber;
+import beltwright.check.TensionCard;
 import beltwright.kit.Drive;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
@@ -55,7 +56,9 @@ public final class Guide {
     }
 
     /// {@return the steps in the order that the joints and their geometry dictate}
-    public static List<Step> steps(Kit kit, List<FirstNumber> numbers) {
+    ///
+    /// @param cards how tight each belt is to be
+    public static List<Step> steps(Kit kit, List<FirstNumber> numbers, List<TensionCard> cards) {
         var steps = new ArrayList<Step>();
         steps.add(layOut(kit));
         var placed = Order.of(kit);
@@ -65,7 +68,11 @@ public final class Guide {
             }
         }
         for (var drive : kit.drives()) {
-            steps.add(tension(drive, numbers, steps.size() + 1));
+            var card = cards.stream()
+                    .filter(c -> c.side() == drive.side())
+                    .findFirst()
+                    .orElseThrow();
+            steps.add(tension(drive, numbers, card, steps.size() + 1));
         }
         for (var one : placed) {
             if (closing(one.joint())) {
@@ -193,7 +200,7 @@ public final class Guide {
         return new Step.Take(s.part().id(), s.part().name(), s.count(), s.name().toString(), s.fromRider());
     }
 
-    private static Step tension(Drive drive, List<FirstNumber> numbers, int number) {
+    private static Step tension(Drive drive, List<FirstNumber> numbers, TensionCard card, int number) {
         Map<String, FirstNumber> byKey = new TreeMap<>();
         numbers.forEach(n -> byKey.put(n.key(), n));
         var does = new ArrayList<String>();
@@ -218,6 +225,7 @@ public final class Guide {
                     + Numbers.fixed(hertz.value(), 0)
                     + " Hz is a tension of " + Numbers.fixed(tension.value(), 0)
                     + " N to start with. Take the middle of five readings.");
+            does.add(band(card));
             does.add("Or: " + force.name().replace("Force at mid-span for ", "a pull at mid-span deflects it by ")
                     + " at " + Numbers.fixed(force.value(), 1) + " N.");
         } else {
@@ -238,11 +246,24 @@ public final class Guide {
                 Torques.screw(drive.motorScrew()),
                 "",
                 does,
-                List.of(
-                        "Battery disconnected, fingers out of the nip where the belt runs onto a pulley.",
-                        "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The value is a habit to start from, not a guarantee."),
+                TensionCard.CAUTIONS,
                 seats.stream().map(SeatName::toString).toList(),
                 List.of());
+    }
+
+    /// {@return between which readings the belt may be left, or why there are none}
+    private static String band(TensionCard card) {
+        if (!card.known()) {
+            return "What it may be at least and at most cannot be told: a number is missing in this kit's data.";
+        }
+        if (!card.band()) {
+            return "N" + card.why().substring(1) + ". Do not ride it before that is mended.";
+        }
+        return "Leave it between " + Numbers.fixed(Math.ceil(card.frequencyHz(card.leastN())), 0) + " and "
+                + Numbers.fixed(Math.floor(card.frequencyHz(card.mostN())), 0) + " Hz, "
+                + Numbers.fixed(card.leastN(), 0)
+                + " and " + Numbers.fixed(card.mostN(), 0) + " N: below it teeth may jump, above it is too much for "
+                + card.because() + ".";
     }
 
     private static List<String> tensionTools(Drive drive) {

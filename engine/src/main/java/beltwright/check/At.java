@@ -10,6 +10,15 @@ enum At {
     NOMINAL,
     BEST;
 
+    /// {@return the other end, for what hurts where everything else helps}
+    At mirrored() {
+        return switch (this) {
+            case WORST -> BEST;
+            case NOMINAL -> NOMINAL;
+            case BEST -> WORST;
+        };
+    }
+
     /// {@return this number, of which less is worse}
     double least(Dimension d) {
         return switch (this) {

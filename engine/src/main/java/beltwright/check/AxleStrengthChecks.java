@@ -106,6 +106,11 @@ final class AxleStrengthChecks {
             return scope() == Scope.DRIVE;
         }
 
+        @Override
+        String gives() {
+            return this instanceof Yield ? "the axle bends in a landing or a corner" : "the axle tires on rough road";
+        }
+
         /// {@return stress (MPa) that a section is asked for in one case}
         abstract double stressMpa(Subject s, At at, AxleLoad load, Section section, Case of);
 

@@ -25,6 +25,10 @@ public final class Checks {
                     ElectricalChecks.all(),
                     RideChecks.all(),
                     BeltStrengthChecks.all(),
+                    SlotStrengthChecks.all(),
+                    HangerJointChecks.all(),
+                    ShaftJointChecks.all(),
+                    PlateChecks.all(),
                     AxleStrengthChecks.all(),
                     List.<Check>of(new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)

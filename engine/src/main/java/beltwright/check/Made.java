@@ -64,6 +64,17 @@ final class Made {
 
     /// Writes the lines up to the share of strength k_hot·k_creep that a warm part keeps for months.
     static void writeLasting(Working w, Subject s, String field, String material, double warmC) {
+        writeWarm(w, s, field, material, warmC);
+        w.given(
+                "k_creep",
+                plastic(s, material) ? "share that a plastic bears for months" : "metal does not creep here",
+                lastingShare(s, material),
+                "",
+                "common practice, no source");
+    }
+
+    /// Writes the lines up to the share of strength k_hot that a warm part keeps.
+    static void writeWarm(Working w, Subject s, String field, String material, double warmC) {
         if (steel(s, material)) {
             w.given("k_hot", "share of strength that steel keeps when warm", 1, "", "far below its tempering");
         } else {
@@ -76,11 +87,5 @@ final class Made {
                     "",
                     "share of strength left when warm, in a straight line from 23 °C, habit");
         }
-        w.given(
-                "k_creep",
-                plastic(s, material) ? "share that a plastic bears for months" : "metal does not creep here",
-                lastingShare(s, material),
-                "",
-                "common practice, no source");
     }
 }

@@ -172,7 +172,7 @@ final class ScrewChecks {
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
-                s.kit().reference().material(place.material(s)).shearMpa());
+                Made.lastingShare(s, place.material(s)) * Made.of(s, place.material(s), Property.SHEAR));
     }
 
     /// Screw and hole have one thread.
@@ -284,7 +284,14 @@ final class ScrewChecks {
                     "mm²/mm",
                     "sheared area per length");
             w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
-            out.set(w.line("l_wanted", "n·F/(A_1·τ)", wanted(s, place), "mm", "engagement wanted"), engaged);
+            boolean plastic = Made.plastic(s, material.id());
+            if (plastic) {
+                w.given("k_creep", "share of it borne for months", Made.lastingShare(s, material.id()), "", HABIT);
+            }
+            var shear = plastic ? "(k_creep·τ)" : "τ";
+            out.set(
+                    w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"),
+                    engaged);
         }
 
         @Override

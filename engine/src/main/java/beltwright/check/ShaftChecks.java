@@ -195,7 +195,7 @@ final class ShaftChecks {
             return Term.sum(reachTerms(s));
         }
 
-        private static Range filled(Subject s) {
+        static Range filled(Subject s) {
             var reach = reach(s);
             double length = length(s).nominal();
             return new Range(

@@ -30,7 +30,7 @@ final class Tension {
         var tests = s.drive().placement().jumpTests();
         return JumpTests.given(tests)
                 ? JumpTests.parse(tests).tensionN(JUMP_MARGIN * motorNm)
-                : SpanTension.startN(DrivePull.effectiveN(s, motorNm));
+                : SpanTension.leastN(DrivePull.effectiveN(s, motorNm));
     }
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
@@ -90,6 +90,11 @@ final class Tension {
             case BEST -> 1 + share;
         };
         return factor * Tightening.preloadN(thread, strength);
+    }
+
+    /// {@return preload of one screw (N), the more the worse}
+    static double tightestN(Subject s, At at, Thread thread, PropertyClass strength) {
+        return preloadN(s, at.mirrored(), thread, strength);
     }
 
     /// {@return what the motor weighs in a jolt (N)}

@@ -10,12 +10,13 @@ import beltwright.part.HungWeights;
 import beltwright.part.PulleyTolerance;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /// How tight the belt of one drive is to be, and how that is heard and felt.
 ///
 /// The band holds with every number at its worse limit; where it then closes, the nominal one stands, and `sure` is
-/// false. Without any band the card says why, and what it shows is no target.
+/// false. Without any band the card says why, and what it shows is no target. An end that cannot be told is NaN.
 ///
 /// @param leastN least tension of each span at rest, that no tooth jumps (N)
 /// @param mostN most that slots and motor bearing stand (N)
@@ -31,6 +32,7 @@ import java.util.List;
 /// @param deflectionMm deflection at mid-span for the force method (mm)
 /// @param rippleN half of the swing over a turn by pulleys out of round (N); NaN without the belt's stiffness
 /// @param warmerN what the tension gains when the mount is warm (N); NaN without the belt's stiffness
+/// @param warmC how warm that is (°C)
 /// @param notes what a builder must know of it
 public record TensionCard(
         Side side,
@@ -48,9 +50,19 @@ public record TensionCard(
         double deflectionMm,
         double rippleN,
         double warmerN,
+        double warmC,
         List<String> notes,
         List<String> needs,
         List<String> estimates) {
+    /// The usual cautions where a belt is set.
+    ///
+    /// - Source: common practice, no source.
+    public static final List<String> CAUTIONS = List.of(
+            "Battery disconnected, fingers out of the nip where the belt runs onto a pulley. Turn the wheel by hand only: a"
+                    + " belt that runs takes fingers.",
+            "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
+                    + " start from, not a guarantee.");
+
     private static final double DEFLECTION_SHARE = 50;
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
@@ -80,6 +92,7 @@ public record TensionCard(
         double nominal = DrivePull.worstNm(s, At.NOMINAL);
         double least = Tension.leastN(s, DrivePull.worstNm(s, At.WORST));
         double most = Tension.mostN(s, At.WORST);
+        boolean reaches = !Double.isNaN(least);
         boolean sure = most >= least;
         if (!sure) {
             least = Tension.leastN(s, nominal);
@@ -88,6 +101,8 @@ public record TensionCard(
         boolean band = most >= least;
         var working = new Working();
         double set = Tension.writeSet(s, working);
+        Tension.writeSlots(s, working);
+        Tension.writeJolt(s, working);
         var tone = Tension.tone(s);
         double span = s.at().spanMm();
         var belt = s.drive().belt();
@@ -116,10 +131,27 @@ public record TensionCard(
                         * warm
                         * s.at().centreDistanceMm().nominal()
                         / belt.lengthMm(),
+                warm + ROOM_C,
                 List.of(),
                 needs(s, working),
-                List.copyOf(working.estimates()));
-        return card.with(notes(s, card));
+                estimates(s, working));
+        return card.with(notes(s, card, reaches));
+    }
+
+    /// {@return whether both ends can be told}
+    public boolean known() {
+        return !Double.isNaN(leastN) && !Double.isNaN(mostN);
+    }
+
+    /// {@return why there is no band, or that it cannot be told; empty where there is one}
+    public String why() {
+        if (!known()) {
+            return "cannot tell: needs " + String.join(", ", needs);
+        }
+        return band
+                ? ""
+                : "no band: because " + because + " stand " + Numbers.fixed(mostN, 0) + " N, and "
+                        + Numbers.fixed(leastN, 0) + " N is the least that keeps teeth in";
     }
 
     private static List<String> needs(Subject s, Working working) {
@@ -131,17 +163,31 @@ public record TensionCard(
         return needs;
     }
 
-    private static List<String> notes(Subject s, TensionCard card) {
+    private static List<String> estimates(Subject s, Working working) {
+        var estimates = new LinkedHashSet<>(working.estimates());
+        var belt = s.drive().belt();
+        for (var d : List.of(belt.massGPerM(), belt.stiffnessN(), Assumed.warm(s.kit()))) {
+            if (d.known() && d.estimated()) {
+                estimates.add(d.of());
+            }
+        }
+        return List.copyOf(estimates);
+    }
+
+    private static List<String> notes(Subject s, TensionCard card, boolean reaches) {
         var notes = new ArrayList<String>();
-        if (!card.band) {
-            notes.add("no band: " + card.because + " stand less than the belt needs");
-        } else if (!card.sure) {
-            notes.add("there is a band at nominal only: at the worse limits it closes");
+        if (card.band && !card.sure) {
+            notes.add(
+                    reaches
+                            ? "there is a band at nominal only: at the worse limits it closes"
+                            : "the band is at nominal: at the worse limits it needs a jump test at a higher tension");
         } else if (card.setN < card.leastN) {
             notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
         }
         if (card.band && card.setN > card.mostN) {
-            notes.add("set is more than " + card.because + " stand");
+            notes.add("the target is more than " + card.because + " stand");
+        } else if (card.band && card.setN + card.warmerN > card.mostN) {
+            notes.add("warm it is more than " + card.because + " stand: set it towards the least");
         }
         var jumps = s.drive().placement().jumpTests();
         notes.add(
@@ -152,6 +198,12 @@ public record TensionCard(
                                 + " better");
         if (card.calibrated.isEmpty()) {
             notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: hang weights once");
+        } else {
+            var hung = HungWeights.parse(s.drive().belt().hungWeights());
+            if (card.setN < hung.leastN() || card.setN > hung.mostN()) {
+                notes.add("weights were hung from " + Numbers.plain(hung.leastN()) + " to "
+                        + Numbers.plain(hung.mostN()) + " N: at the target the frequency is carried on beyond them");
+            }
         }
         if (Double.isNaN(card.rippleN)) {
             notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
@@ -187,6 +239,7 @@ public record TensionCard(
                 deflectionMm,
                 rippleN,
                 warmerN,
+                warmC,
                 told,
                 needs,
                 estimates);

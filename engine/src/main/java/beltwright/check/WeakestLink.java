@@ -1,5 +1,6 @@
 package beltwright.check;
 
+import beltwright.kit.JumpTests;
 import beltwright.kit.Kit;
 import beltwright.kit.Side;
 import beltwright.layout.Layout;
@@ -9,7 +10,11 @@ import beltwright.power.Powertrain;
 import beltwright.ride.Board;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
@@ -60,16 +65,51 @@ public final class WeakestLink {
             double brakeNm,
             double driveWorstNm,
             double brakeWorstNm,
-            String under) {}
+            String under) {
+        /// {@return torque at the motor at which it gives (N·m); NaN where that cannot be told}
+        public double atNm(boolean braking) {
+            return braking ? brakeNm : driveNm;
+        }
+
+        /// {@return the same with every number at its worse limit}
+        public double atWorstNm(boolean braking) {
+            return braking ? brakeWorstNm : driveWorstNm;
+        }
+    }
 
     /// The links of one drive, weakest when driving first.
     ///
     /// @param driveNm worst torque that the drive sees, driving (N·m)
     /// @param brakeNm the same, braking
-    public record Chain(Side side, double driveNm, double brakeNm, List<Link> links, List<String> needs) {
+    /// @param needs numbers that nobody gave, so that a link is left out or cannot be told
+    /// @param estimates numbers that rest on an estimate
+    public record Chain(
+            Side side, double driveNm, double brakeNm, List<Link> links, List<String> needs, List<String> estimates) {
         public Chain {
             links = List.copyOf(links);
             needs = List.copyOf(needs);
+            estimates = List.copyOf(estimates);
+        }
+
+        /// {@return what keeps the torque down first}
+        public Optional<Link> firstToLimit(boolean braking) {
+            return first(braking, EnumSet.of(Kind.LIMITS));
+        }
+
+        /// {@return what slips or breaks first: limits only keep the torque from rising}
+        public Optional<Link> firstToGive(boolean braking) {
+            return first(braking, EnumSet.complementOf(EnumSet.of(Kind.LIMITS)));
+        }
+
+        private Optional<Link> first(boolean braking, Set<Kind> kinds) {
+            return links.stream()
+                    .filter(l -> kinds.contains(l.kind) && Double.isFinite(l.atNm(braking)))
+                    .min(Comparator.comparingDouble(l -> l.atNm(braking)));
+        }
+
+        /// {@return whether this slips or breaks before the worst torque that the drive sees}
+        public boolean early(Link link) {
+            return link.kind != Kind.LIMITS && (link.driveNm < driveNm || link.brakeNm < brakeNm);
         }
     }
 
@@ -87,14 +127,16 @@ public final class WeakestLink {
 
     private static Chain chain(Subject s, Board board) {
         var links = new ArrayList<Link>();
+        var needs = new LinkedHashSet<>(board.needs());
+        var estimates = new LinkedHashSet<String>();
         links.add(new Link(
                 "grip of the tread",
                 "hill-grip.kit",
                 Kind.SLIPS,
-                DrivePull.gripNm(s, At.NOMINAL, false),
-                DrivePull.gripNm(s, At.NOMINAL, true),
-                DrivePull.gripNm(s, At.BEST, false),
-                DrivePull.gripNm(s, At.BEST, true),
+                grip(s, At.NOMINAL, false),
+                grip(s, At.NOMINAL, true),
+                grip(s, At.BEST, false),
+                grip(s, At.BEST, true),
                 "friction and share of the weight from the task; more grip is worse for the rest"));
         links.add(new Link(
                 "the controller's limit",
@@ -110,6 +152,10 @@ public final class WeakestLink {
             links.add(heat(board));
         }
         links.add(jump(s));
+        var set = new Working();
+        Tension.writeSet(s, set);
+        needs.addAll(set.needs());
+        estimates.addAll(set.estimates());
         for (var check : Checks.ALL) {
             if (check instanceof StrengthCheck strength
                     && strength.scope() == Scope.DRIVE
@@ -117,6 +163,12 @@ public final class WeakestLink {
                     && strength.concerns(s)) {
                 double nominal = gives(s, strength, At.NOMINAL);
                 double worst = gives(s, strength, At.WORST);
+                var written = new Working();
+                strength.write(s, written);
+                estimates.addAll(written.estimates());
+                if (Double.isNaN(nominal)) {
+                    needs.addAll(written.needs());
+                }
                 links.add(new Link(
                         strength.gives(),
                         strength.key(s),
@@ -134,7 +186,23 @@ public final class WeakestLink {
                 DrivePull.motorNm(s, At.NOMINAL, false),
                 DrivePull.motorNm(s, At.NOMINAL, true),
                 links,
-                board.needs());
+                List.copyOf(needs),
+                rests(board, estimates));
+    }
+
+    /// {@return all estimates, those that a board tells with their reason only once}
+    private static List<String> rests(Board board, Set<String> others) {
+        var all = new ArrayList<>(board.estimates());
+        others.stream()
+                .filter(o -> board.estimates().stream().noneMatch(b -> b.startsWith(o + ":")))
+                .forEach(all::add);
+        return all;
+    }
+
+    /// {@return torque at which the tread slips; NaN where the grip is not known}
+    private static double grip(Subject s, At at, boolean braking) {
+        double torque = DrivePull.gripNm(s, at, braking);
+        return Double.isInfinite(torque) ? Double.NaN : torque;
     }
 
     /// {@return torque at which the demand of a check reaches its capacity}
@@ -153,13 +221,18 @@ public final class WeakestLink {
                 nominal,
                 worst,
                 worst,
-                "at the tension that is set; habit where no jump test tells");
+                JumpTests.given(s.drive().placement().jumpTests())
+                        ? "at the tension that is set, with a quarter of the torque to spare, by the workshop's jump tests"
+                        : "at the tension that is set; habit, no jump test tells");
     }
 
     private static double jumpsNm(Subject s, At at) {
         var typed = s.drive().placement().tensionN();
         double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL));
-        return root(torque -> set - Tension.leastN(s, torque));
+        var tests = s.drive().placement().jumpTests();
+        return JumpTests.given(tests)
+                ? JumpTests.parse(tests).torqueNm(set) / Tension.JUMP_MARGIN
+                : root(torque -> set - Tension.leastN(s, torque));
     }
 
     private static double root(DoubleUnaryOperator left) {

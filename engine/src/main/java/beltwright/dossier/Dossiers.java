@@ -3,6 +3,7 @@ package beltwright.dossier;
 import beltwright.assembly.Guide;
 import beltwright.check.FirstNumbers;
 import beltwright.check.Ladder;
+import beltwright.check.TensionCard;
 import beltwright.kit.Kit;
 import beltwright.layout.LayoutSolver;
 
@@ -14,7 +15,7 @@ public final class Dossiers {
         var layout = LayoutSolver.solve(kit);
         var numbers = FirstNumbers.of(kit, layout);
         var box = Guide.box(kit);
-        var steps = Guide.steps(kit, numbers);
+        var steps = Guide.steps(kit, numbers, TensionCard.of(kit, layout));
         return new Dossier(
                 kit,
                 layout,

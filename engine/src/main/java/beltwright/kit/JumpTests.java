@@ -45,6 +45,9 @@ public record JumpTests(List<Test> tests) {
         if (tests.stream().map(Test::tensionN).distinct().count() < LEAST) {
             throw refused("fewer than " + LEAST + " different tensions");
         }
+        if (tests.stream().anyMatch(t -> !(t.tensionN > 0 && t.torqueNm > 0))) {
+            throw refused("a number is not above 0");
+        }
         var read = new JumpTests(tests);
         if (!(read.slope() > 0)) {
             throw refused("torque does not rise with tension");
@@ -87,10 +90,12 @@ public record JumpTests(List<Test> tests) {
                 .orElseThrow();
     }
 
+    /// {@return lowest tension tried (N)}
     public double leastN() {
         return tests.stream().mapToDouble(Test::tensionN).min().orElseThrow();
     }
 
+    /// {@return highest tension tried (N)}
     public double mostN() {
         return tests.stream().mapToDouble(Test::tensionN).max().orElseThrow();
     }
@@ -101,6 +106,15 @@ public record JumpTests(List<Test> tests) {
     public double tensionN(double torqueNm) {
         double needed = mean(true) + (torqueNm + scatterNm() - mean(false)) / slope();
         return needed > mostN() ? Double.NaN : Math.max(needed, leastN());
+    }
+
+    /// Torque at which a tooth jumps at this tension at rest, by the same line.
+    ///
+    /// @return NaN outside the tensions tried
+    public double torqueNm(double tensionN) {
+        return tensionN < leastN() || tensionN > mostN()
+                ? Double.NaN
+                : mean(false) + (tensionN - mean(true)) * slope() - scatterNm();
     }
 
     @Override

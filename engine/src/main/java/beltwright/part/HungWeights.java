@@ -60,6 +60,16 @@ public record HungWeights(double spanMm, List<Reading> readings) {
         return new Refusal("hungWeights", what, ALLOWED, "write it like that");
     }
 
+    /// {@return least pull that was hung (N)}
+    public double leastN() {
+        return readings.stream().mapToDouble(Reading::tensionN).min().orElseThrow();
+    }
+
+    /// {@return greatest pull that was hung (N)}
+    public double mostN() {
+        return readings.stream().mapToDouble(Reading::tensionN).max().orElseThrow();
+    }
+
     @Override
     public String toString() {
         return readings.size() + " hung weights on " + Numbers.plain(spanMm) + " mm";

@@ -45,6 +45,33 @@ public record MotorHeat(
         return ((windingC - caseC) / windingToCaseKPerW - caseToAirWPerK * (caseC - airC)) / caseJPerK;
     }
 
+    /// What is left of the warmth after a rest without loss: the matrix exponential of both equations, closed.
+    ///
+    ///     e^(M·t) = ½·(e₁ + e₂)·1 + (e₁ − e₂)/(2·d)·(M − s·1)
+    ///     e₁, e₂ = e^((s ± d)·t)      s = tr M/2      d² = s² − det M
+    ///
+    /// - Source: Cayley and Hamilton, as in any text on linear systems. Both rates are real, as in every network of
+    ///   resistances and heat capacities.
+    ///
+    /// @return temperatures of winding and can (°C)
+    public double[] cooledC(double windingC, double caseC, double airC, double caseToAirWPerK, double seconds) {
+        double w = 1 / (windingToCaseKPerW * windingJPerK);
+        double c = 1 / (windingToCaseKPerW * caseJPerK);
+        double away = caseToAirWPerK / caseJPerK;
+        double s = -(w + c + away) / 2;
+        double d = Math.sqrt(s * s - w * away);
+        double slow = Math.exp((s + d) * seconds);
+        double fast = Math.exp((s - d) * seconds);
+        double even = (slow + fast) / 2;
+        double odd = (slow - fast) / (2 * d);
+        double winding = windingC - airC;
+        double casing = caseC - airC;
+        return new double[] {
+            airC + even * winding + odd * ((-w - s) * winding + w * casing),
+            airC + even * casing + odd * (c * winding + (-c - away - s) * casing)
+        };
+    }
+
     /// Where the winding settles at one current and speed, its resistance growing with its warmth.
     ///
     ///     T = T_a + (I²·R(T) + P)·S,   S = R_wc + 1/G,   R linear in T

@@ -19,6 +19,7 @@ public record Event(double timeS, double distanceM, Kind kind, Governs governs) 
         EMPTY("pack is empty"),
         DISCONNECTED("protection board disconnects: no drive and no brake"),
         TOO_LONG("given up: longer than the time allowed"),
+        TOO_MANY_STEPS("given up: more steps than a ride may take"),
         ARRIVED("arrives");
 
         private final String words;

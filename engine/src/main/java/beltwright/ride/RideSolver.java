@@ -6,7 +6,6 @@ import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -55,18 +54,20 @@ public final class RideSolver {
     private static final double LOCATED_S = 1e-6;
     private static final int MOST_SAMPLES = 20_000;
     private static final int MOST_EVENTS = 5_000;
+    private static final int MOST_STEPS = 3_000_000; // the roughest road of as many points as are allowed takes 700 000
 
     private final String kit;
     private final Board board;
     private final Rider rider;
     private final Profile profile;
     private final double tolerance;
-    private final double everyS;
+    private double everyS;
     private final BooleanSupplier cancelled;
 
     private final Operating now = new Operating();
     private final double[] allowed = new double[2];
-    private final Map<Channel, Column> columns = new EnumMap<>(Channel.class);
+    private final Columns columns = new Columns();
+    private final List<Route.Point> stops;
     private final List<Event> events = new ArrayList<>();
     private final double[] governed = new double[Governs.values().length];
     private Governs governs = Governs.WISH;
@@ -84,7 +85,7 @@ public final class RideSolver {
     /// @param tolerance error that a step may make, as a share of each state's natural size
     /// @param everyS time between two samples (s)
     public record Options(Rider rider, double smoothM, double tolerance, double everyS) {
-        public static final Options USUAL = new Options(Rider.CALM, 30, 1e-8, 1);
+        public static final Options USUAL = new Options(Rider.CALM, 30, 1e-9, 1);
 
         public Options {
             if (!(tolerance >= 1e-11 && tolerance <= 1e-2)) {
@@ -117,13 +118,9 @@ public final class RideSolver {
         this.rider = options.rider();
         this.profile = new Profile(route, options.smoothM(), board.cruiseMps(), rider.brakingMps2());
         this.tolerance = options.tolerance();
-        double longS = 2 * route.lengthM() / board.cruiseMps()
-                + route.points().stream().mapToDouble(Route.Point::waitS).sum();
-        this.everyS = Math.max(options.everyS(), longS / MOST_SAMPLES);
+        this.everyS = options.everyS();
         this.cancelled = cancelled;
-        for (var channel : Channel.values()) {
-            columns.put(channel, new Column());
-        }
+        this.stops = route.points().stream().filter(Route.Point::stop).toList();
     }
 
     /// {@return the ride}
@@ -147,7 +144,7 @@ public final class RideSolver {
         double load = operating(y, sine);
         double net = now.pushN - load;
         if (v <= 0) {
-            // At rest, friction holds; it never pushes.
+            // At rest, friction holds; it never pushes. So does the drag of the motors, which `operating` counts.
             double friction = board.road().rollingN(sine) + board.road().bearingN();
             net = net < 0 ? Math.min(0, net + 2 * friction) : net;
         }
@@ -172,8 +169,10 @@ public final class RideSolver {
     }
 
     /// Fills `now`; {@return what holds the board back (N)}
+    ///
+    /// A board at rest is taken as it begins to move, or the drag of its motors would come and go with every step.
     private double operating(double[] y, double sine) {
-        double v = y[V];
+        double v = standing ? 0 : Math.max(y[V], Steady.BEGINS_MPS);
         double load = board.road().loadN(v, sine);
         profile.allowed(y[X], allowed);
         allowed[0] = standing ? 0 : allowed[0];
@@ -200,10 +199,16 @@ public final class RideSolver {
                         now.governs);
                 break;
             }
-            var end = leg(t, y);
-            t = end.getTime();
-            y = end.getPrimaryState();
-            t = ended(t, y);
+            try {
+                var end = leg(t, y);
+                t = end.getTime();
+                y = end.getPrimaryState();
+                t = ended(t, y);
+            } catch (TooManySteps e) {
+                t = e.reached.getTime();
+                y = e.reached.getPrimaryState();
+                happened(t, y, Event.Kind.TOO_MANY_STEPS, governs);
+            }
         }
         sample(t, y);
         return result(t, y);
@@ -217,9 +222,9 @@ public final class RideSolver {
     }
 
     private double nextStop(double fromM) {
-        return profile.route().points().stream()
-                .filter(p -> p.stop() && p.distanceM() > fromM + HALT_M)
+        return stops.stream()
                 .mapToDouble(Route.Point::distanceM)
+                .filter(at -> at > fromM + HALT_M)
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -303,14 +308,8 @@ public final class RideSolver {
         } else if (y[Q] <= 1e-9 || crawls(y) <= 1e-6) {
             happened(t, y, Event.Kind.EMPTY, governs);
         } else if (y[V] <= ROLLING_BACK_MPS / 2 || rolls(y) <= 1e-6) {
-            boolean moved = y[X] > 1;
-            happened(
-                    t,
-                    y,
-                    governs == Governs.LOW_VOLTAGE
-                            ? Event.Kind.EMPTY
-                            : moved ? Event.Kind.STALLS : Event.Kind.ROLLS_BACK,
-                    governs);
+            var halted = y[X] > 1 ? Event.Kind.STALLS : Event.Kind.ROLLS_BACK;
+            happened(t, y, governs == Governs.LOW_VOLTAGE ? Event.Kind.EMPTY : halted, governs);
         } else if (y[X] >= profile.lengthM() - 2 * HALT_M) {
             if (stopAtM <= profile.lengthM()) {
                 halt(y);
@@ -320,7 +319,7 @@ public final class RideSolver {
             halt(y);
             happened(t, y, Event.Kind.STOP, governs);
             double after = waited(t, y);
-            happened(after, y, Event.Kind.ON, governs);
+            happened(after, y, after < LONGEST_RIDE_S ? Event.Kind.ON : Event.Kind.TOO_LONG, governs);
             return after;
         }
         return t;
@@ -333,33 +332,31 @@ public final class RideSolver {
         y[V] = 0;
     }
 
-    /// Stands and cools; the heat equations are linear, small steps of the second order do.
+    /// Stands and cools; {@return the time after it}
     private double waited(double t, double[] y) {
-        double wait = profile.route().points().stream()
+        double wait = stops.stream()
                 .filter(p -> p.distanceM() == stopAtM)
                 .mapToDouble(Route.Point::waitS)
                 .findFirst()
                 .orElse(0);
         var heat = board.train().heat();
         double away = heat.caseToAirWPerK(board.road().headWindMps(), 0);
-        double at = t;
+        double warm = y[TW];
+        double casing = y[TC];
         standing = true;
-        while (at < t + wait) {
-            double h = Math.min(0.5, Math.min(t + wait, nextSampleS) - at);
-            double w1 = heat.windingKPerS(0, y[TW], y[TC]);
-            double c1 = heat.caseKPerS(y[TW], y[TC], board.airC(), away);
-            double w2 = heat.windingKPerS(0, y[TW] + h * w1, y[TC] + h * c1);
-            double c2 = heat.caseKPerS(y[TW] + h * w1, y[TC] + h * c1, board.airC(), away);
-            y[TW] += h * (w1 + w2) / 2;
-            y[TC] += h * (c1 + c2) / 2;
-            at += h;
-            if (at >= nextSampleS) {
-                sample(at, y);
-                nextSampleS += everyS;
-            }
+        for (; nextSampleS <= t + wait; nextSampleS += everyS) {
+            cool(y, heat.cooledC(warm, casing, board.airC(), away, nextSampleS - t));
+            sample(nextSampleS, y);
+            thin();
         }
         standing = false;
+        cool(y, heat.cooledC(warm, casing, board.airC(), away, wait));
         return t + wait;
+    }
+
+    private static void cool(double[] y, double[] cooledC) {
+        y[TW] = cooledC[0];
+        y[TC] = cooledC[1];
     }
 
     private void happened(double t, double[] y, Event.Kind kind, Governs what) {
@@ -373,32 +370,34 @@ public final class RideSolver {
         operating(y, sine);
         var belting = board.belting();
         double te = 2 * now.shaftNm / belting.pulleyDiameterM();
-        add(Channel.TIME, t);
-        add(Channel.DISTANCE, y[X]);
-        add(Channel.ELEVATION, profile.elevationM(y[X]));
-        add(Channel.GRADE, 100 * sine / Math.sqrt(1 - sine * sine));
-        add(Channel.SPEED, 3.6 * y[V]);
-        add(Channel.WISH, 3.6 * allowed[0]);
-        add(Channel.MOTOR_CURRENT, now.currentA);
-        add(Channel.PHASE_CURRENT, now.currentA * belting.statedPerDirect());
-        add(Channel.BATTERY_CURRENT, now.packA);
-        add(Channel.VOLTAGE, now.packV);
-        add(Channel.CHARGE, 100 * y[Q]);
-        add(Channel.WINDING, y[TW]);
-        add(Channel.CASE, y[TC]);
-        add(Channel.EFFECTIVE_TENSION, te);
-        add(Channel.TIGHT_SIDE, belting.startN() + Math.abs(te) / 2);
-        add(Channel.SLACK_SIDE, belting.startN() - Math.abs(te) / 2);
-        add(Channel.GOVERNS, now.governs.ordinal());
+        columns.add(Channel.TIME, t);
+        columns.add(Channel.DISTANCE, y[X]);
+        columns.add(Channel.ELEVATION, profile.elevationM(y[X]));
+        columns.add(Channel.GRADE, 100 * sine / Math.sqrt(1 - sine * sine));
+        columns.add(Channel.SPEED, 3.6 * y[V]);
+        columns.add(Channel.WISH, 3.6 * allowed[0]);
+        columns.add(Channel.MOTOR_CURRENT, now.currentA);
+        columns.add(Channel.PHASE_CURRENT, now.currentA * belting.statedPerDirect());
+        columns.add(Channel.BATTERY_CURRENT, now.packA);
+        columns.add(Channel.VOLTAGE, now.packV);
+        columns.add(Channel.CHARGE, 100 * y[Q]);
+        columns.add(Channel.WINDING, y[TW]);
+        columns.add(Channel.CASE, y[TC]);
+        columns.add(Channel.EFFECTIVE_TENSION, te);
+        columns.add(Channel.TIGHT_SIDE, belting.startN() + Math.abs(te) / 2);
+        columns.add(Channel.SLACK_SIDE, belting.startN() - Math.abs(te) / 2);
+        columns.add(Channel.GOVERNS, now.governs.ordinal());
     }
 
-    private void add(Channel channel, double value) {
-        java.util.Objects.requireNonNull(columns.get(channel)).add(value);
+    /// Keeps every second row and doubles the time between two, once there are too many.
+    private void thin() {
+        if (columns.rows() >= 2 * MOST_SAMPLES) {
+            columns.halve();
+            everyS *= 2;
+        }
     }
 
     private Ride result(double t, double[] y) {
-        var samples = new EnumMap<Channel, double[]>(Channel.class);
-        columns.forEach((channel, column) -> samples.put(channel, column.values()));
         double motion = 0.5 * board.road().inertialKg() * y[V] * y[V];
         double height = board.road().slopeN(1) * (profile.elevationM(y[X]) - profile.elevationM(0));
         var by = new EnumMap<Governs, Double>(Governs.class);
@@ -423,7 +422,7 @@ public final class RideSolver {
         return new Ride(
                 kit,
                 profile.route(),
-                samples,
+                columns.values(),
                 events,
                 energy,
                 by,
@@ -444,10 +443,13 @@ public final class RideSolver {
             }
             double from = step.getPreviousState().getTime();
             double to = step.getCurrentState().getTime();
-            steps++;
+            if (++steps > MOST_STEPS) {
+                throw new TooManySteps(step.getCurrentState());
+            }
             while (nextSampleS <= to) {
                 if (nextSampleS >= from) {
                     sample(nextSampleS, step.getInterpolatedState(nextSampleS).getPrimaryState());
+                    thin();
                 }
                 nextSampleS += everyS;
             }

@@ -4,7 +4,10 @@ import beltwright.quantity.Refusal;
 
 /// A rider who holds a wish speed: speeds up and slows down towards it, never harder than is comfortable.
 ///
-///     a = (v_wish − v)/τ + a_ahead,   held between −2·braking and speeding
+///     a = (v_wish − v)/τ + a_ahead·v/v_wish,   held between −2·braking and speeding
+///
+/// The share v/v_wish: where the wish falls along the road, it falls in time as fast as the board goes. Without it a
+/// board below its wish would slow down to rest before it reaches a stop.
 ///
 /// - Source: first-order speed control, common practice.
 /// - Neglects: foot brake; a rider who sees the hill coming.
@@ -30,6 +33,7 @@ public record Rider(double speedingMps2, double brakingMps2, double settleS) {
     }
 
     double wantedMps2(double speedMps, double allowedMps, double aheadMps2) {
-        return Math.clamp((allowedMps - speedMps) / settleS + aheadMps2, -2 * brakingMps2, speedingMps2);
+        double falls = allowedMps > 0 ? aheadMps2 * speedMps / allowedMps : aheadMps2;
+        return Math.clamp((allowedMps - speedMps) / settleS + falls, -2 * brakingMps2, speedingMps2);
     }
 }

@@ -19,6 +19,10 @@ public final class Steady {
     private static final double FASTEST_MPS = 60;
     private static final double STEEPEST_PERCENT = 100;
     private static final double CREEP_MPS = 0.01;
+
+    /// A speed at which a board has begun to move, so that the motors' own drag counts.
+    static final double BEGINS_MPS = 1e-9;
+
     private static final int STOP_PARTS = 2000;
     private static final double SLOWEST_LIMIT_S = 7200;
 
@@ -90,12 +94,12 @@ public final class Steady {
     public Grade steepestStart() {
         UnivariateFunction left = percent -> {
             double sine = Road.sine(percent);
-            return push(0, sine, board.charge(), board.airC()).pushN()
+            return push(BEGINS_MPS, sine, board.charge(), board.airC()).pushN()
                     - board.road().loadN(0, sine);
         };
         return steepest(
                 left,
-                percent -> push(0, Road.sine(percent), board.charge(), board.airC())
+                percent -> push(BEGINS_MPS, Road.sine(percent), board.charge(), board.airC())
                         .governs());
     }
 

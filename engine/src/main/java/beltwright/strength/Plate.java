@@ -3,7 +3,8 @@ package beltwright.strength;
 /// A motor mount's plate with slots: stress, how a hole multiplies it, and how long light metal and plastic stand it.
 ///
 ///     flatwise: σ = 6·M/(b_net·t²)     b_net = b − n·w          edgewise: σ = M·b/(2·I)
-///     I = t·(b³/12 − 2·(w³/12 + w·e²))                          pull: σ = F/(b_net·t)     bearing: σ = F/(d·t)
+///     I = t·((b³ − o³)/12 − 2·(w³/12 + w·e²))                          pull: σ = F/(b_net·t)     bearing: σ = F/(d·t)
+///     twist: τ = 3·M/(b_net·t²)
 ///     hole: Kt = 2 + (1 − d/b)³        slot across the load: Kt = 1 + 2·√(a/r)
 ///     S(N) = S_1·(S_2/S_1)^(log(N/N_1)/log(N_2/N_1))
 ///
@@ -38,7 +39,15 @@ public final class Plate {
     /// @param slotMm width of either slot, 0 where there is none (mm)
     /// @param offMm e, from the middle of the plate to the middle of a slot (mm)
     public static double edgewiseMpa(double bendingNm, double widthMm, double thickMm, double slotMm, double offMm) {
-        double solid = widthMm * widthMm * widthMm / 12;
+        return edgewiseMpa(bendingNm, widthMm, thickMm, slotMm, offMm, 0);
+    }
+
+    /// {@return the same where an opening lies between the slots, in the middle of the plate}
+    ///
+    /// @param openingMm width of the opening (mm)
+    public static double edgewiseMpa(
+            double bendingNm, double widthMm, double thickMm, double slotMm, double offMm, double openingMm) {
+        double solid = (widthMm * widthMm * widthMm - openingMm * openingMm * openingMm) / 12;
         double lost = 2 * (slotMm * slotMm * slotMm / 12 + slotMm * offMm * offMm);
         return 1000 * bendingNm * widthMm / 2 / (thickMm * (solid - lost));
     }
@@ -46,6 +55,11 @@ public final class Plate {
     /// {@return stress (MPa) of a pull over what the slots leave}
     public static double pullMpa(double forceN, double netMm, double thickMm) {
         return forceN / (netMm * thickMm);
+    }
+
+    /// {@return shear (MPa) at the face of a plate that is twisted along its length}
+    public static double twistMpa(double twistNm, double netMm, double thickMm) {
+        return 3000 * twistNm / (netMm * thickMm * thickMm);
     }
 
     /// {@return pressure (MPa) of a screw on the wall of its hole or slot}

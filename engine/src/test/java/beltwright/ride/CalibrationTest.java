@@ -137,19 +137,26 @@ class CalibrationTest {
     @Test
     void ridesCoverThermalResistances() {
         var random = new Random(5);
+        int refused = 0;
         var covered = new int[2];
         for (int i = 0; i < LOGS; i++) {
             double inner = 0.3 + 0.5 * random.nextDouble();
             double outer = 1.5 + 3 * random.nextDouble();
             var truth = heated(Boards.usual(), inner, outer);
-            var found = Calibration.of(
-                            Boards.usual(),
-                            ridden(random, truth, false, 0.5, 0, 0.4),
-                            EnumSet.of(Coefficient.WINDING_TO_CASE, Coefficient.CASE_TO_AIR))
-                    .found();
-            covered[0] += covers(found.get(0), inner);
-            covered[1] += covers(found.get(1), outer);
+            var log = ridden(random, truth, false, 0.5, 0, 0.4);
+            try {
+                var found = Calibration.of(
+                                Boards.usual(), log, EnumSet.of(Coefficient.WINDING_TO_CASE, Coefficient.CASE_TO_AIR))
+                        .found();
+                covered[0] += covers(found.get(0), inner);
+                covered[1] += covers(found.get(1), outer);
+            } catch (Refusal cannotTell) {
+                // Three minutes may not show how a can cools. That counts as a truth that is not covered.
+                assertThat(cannotTell).hasMessageContaining("cannot tell");
+                refused++;
+            }
         }
+        assertThat(refused).isLessThanOrEqualTo(2);
         for (int covers : covered) {
             assertThat(covers).as(java.util.Arrays.toString(covered)).isBetween(LEAST, MOST);
         }

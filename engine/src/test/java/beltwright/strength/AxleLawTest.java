@@ -75,6 +75,22 @@ class AxleLawTest {
         assertThat(Axle.bendingNm(inner, force, at, inner, outer)).isCloseTo(o * (outer - inner) / 1000, within(1e-9));
     }
 
+    @ParameterizedTest // a couple is two equal forces apart: the axle feels it as it feels those two
+    @MethodSource("beltwright.Seeds#draws")
+    void aCoupleIsTwoForces(Draw draw) {
+        double force = draw.between(-900, 900);
+        double at = draw.between(-30, 80);
+        double apart = draw.between(1, 60);
+        double inner = draw.between(10, 20);
+        double outer = inner + draw.between(10, 40);
+        double section = draw.between(-5, outer);
+        double couple = force * apart / 1000;
+        double pair = Axle.bendingNm(section, force, at + apart, inner, outer)
+                - Axle.bendingNm(section, force, at, inner, outer);
+        assertThat(Axle.coupledNm(section, couple, inner, outer)).isCloseTo(pair, within(1e-9));
+        assertThat(Axle.coupleN(couple, inner, outer) * (outer - inner) / 1000).isCloseTo(couple, within(1e-9));
+    }
+
     @ParameterizedTest
     @MethodSource("beltwright.Seeds#draws")
     void meanAndAmplitudeReachBothStates(Draw draw) {

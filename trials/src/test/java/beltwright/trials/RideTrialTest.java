@@ -234,7 +234,7 @@ class RideTrialTest {
         assertThat(page.locator("select[name=route]").inputValue()).isEqualTo("back-lane");
 
         bring(page, "Back lane.csv", "distance (m),elevation (m)\n0,10\n300,10\n");
-        assertThat(page.locator(".refusal").textContent()).contains("back-lane", "is kept already");
+        assertThat(page.locator(".refusal").textContent()).contains("back-lane: ", "that is kept", "choose another id");
         assertThat(complaints).isEmpty();
     }
 

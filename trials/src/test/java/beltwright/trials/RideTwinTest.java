@@ -35,17 +35,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/// Rides held against the same equations written a second time, in another language, from the theory page, and solved
-/// by
-/// a general-purpose ODE solver (scipy, DOP853). It gets the numbers of a kit as typed, so it judges how they are read,
-/// too.
+/// Rides held against the same equations written a second time, in another language, from the theory page, and
+/// solved by a general-purpose ODE solver (scipy, DOP853). It gets the numbers of a kit as typed, so it judges how
+/// they are read, too.
 ///
-/// Limits decide and let go in most of these rides, and both still agree to 1e-6 at a tight tolerance and to 1e-5 at
-/// the
-/// usual one.
+/// Limits decide and let go in most of these rides, and both still agree to 1e-6 at a tight tolerance and to 1e-5
+/// at the usual one.
 ///
-/// Not the same in both: solver and order, how a leg ends, how limits are found, cooling at a stop (here small steps,
-/// there a matrix exponential). The same in both, and so not judged: what the theory page says.
+/// Not the same in both: solver and order, how a leg ends, how limits are found, cooling at a stop (here closed,
+/// there a general matrix exponential). The same in both, and so not judged: what the theory page says.
 @Tag("law")
 class RideTwinTest {
     private static final Path PYTHON = Path.of("/usr/bin/python3");
@@ -54,6 +52,7 @@ class RideTwinTest {
     private static final double EVERY_S = 0.1; // as the twin takes its top speed
     private static final double CLOSE = 1e-6; // at a tolerance of 1e-10
     private static final double USUAL = 1e-5; // at the usual one
+    private static final String KEEP = "twin.rides"; // where the rides as typed are kept, for benchmark/run
     private static final Map<String, JsonNode> TWINS = new HashMap<>();
 
     /// One ride of a demo kit, changed by edits.
@@ -151,7 +150,8 @@ class RideTwinTest {
             return;
         }
         var mapper = new ObjectMapper();
-        var rides = folder.resolve("rides.json");
+        var rides =
+                Path.of(System.getProperty(KEEP, folder.resolve("rides.json").toString()));
         mapper.writeValue(rides.toFile(), cases().map(RideTwinTest::typed).toList());
         var script = Outside.copy("ride-twin.py", folder).toString();
         var said = mapper.readTree(Outside.run(folder, List.of(PYTHON.toString(), script, rides.toString())));
@@ -243,7 +243,8 @@ class RideTwinTest {
         near("spent on the air", ride.energy().airJ(), twin.path("airJ"), joules);
         agree("winding", last(ride, Channel.WINDING), twin.path("windingC"), share);
         agree("case", last(ride, Channel.CASE), twin.path("caseC"), share);
-        agree("hottest winding", ride.hottestC(), twin.path("hottestC"), share);
+        // Taken at the ends of steps, between which a peak lies a little higher.
+        agree("hottest winding", ride.hottestC(), twin.path("hottestC"), Math.max(share, 1e-5));
         // Read between two steps, where a curve laid through a step hides a jump of the force.
         double top = Arrays.stream(ride.of(Channel.SPEED)).max().orElseThrow() / 3.6;
         agree("top speed", top, twin.path("topMps"), Math.max(share, 3e-5));

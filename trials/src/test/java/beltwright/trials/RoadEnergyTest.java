@@ -18,10 +18,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/// The load of the road held against a general-purpose traffic simulator (Debian package sumo): what a vehicle of the
-/// same mass and drag takes from its battery in every second at steady speed.
+/// The load of the road held against a general-purpose traffic simulator (Debian package sumo): what a vehicle of
+/// the same mass and drag takes from its battery in every second at steady speed.
 ///
-/// On a slope it rolls on the whole weight, here only the part that presses on the road does: m·g·c·(1 − cos β) more.
+/// On a slope it rolls on the whole weight, here only the part that presses on the road does: a difference of
+/// m·g·c·(1 − cos β).
 @Tag("published")
 class RoadEnergyTest {
     private static final Path NET = Path.of("/usr/bin/netconvert");

@@ -4,7 +4,7 @@ Reads rides as typed numbers of a kit, prints how each ends. Written from the th
 legs of `solve_ivp` with terminal events instead of one integrator with handlers, and limits that are found as the
 least of a list. SI units; what a name does not say is in the page's own symbols.
 
-    ride-twin.py RIDES.json [METHOD] [RELATIVE_TOLERANCE]
+    ride-twin.py RIDES.json [METHOD] [RELATIVE_TOLERANCE] [HOW_MANY]
 """
 import bisect
 import json
@@ -171,7 +171,7 @@ class Board:
     def motor_current(self, push, grip, omega, q, t_w):
         """Direct current of one motor for a wished push, and what decides it."""
         e, r, u0, n = self.kt * omega, self.ohm(t_w), self.open_v(q), self.n
-        loss = self.i_h + self.i_e * omega if omega > 0 else 0.0
+        loss = self.i_h + self.i_e * omega if omega >= 0 else -self.i_h + self.i_e * omega
         held = min(max(push, -grip), grip)
         torque = held / self.gear / n
         current = (torque / self.eta if torque > 0 else torque * self.eta) / self.kt + loss
@@ -234,7 +234,8 @@ class Ride:
         rolling, air = b.c * b.m * G * cosine, b.half_rho_a * w * abs(w)
         load = b.m * G * sine + rolling + air + b.f_b
         allowed, ahead = self.profile.allowed(x)
-        a = min(max((allowed - v) / rider["settleS"] + ahead, -2 * rider["brakingMps2"]), rider["speedingMps2"])
+        falls = ahead * v / allowed if allowed > 0 else ahead
+        a = min(max((allowed - v) / rider["settleS"] + falls, -2 * rider["brakingMps2"]), rider["speedingMps2"])
         push = load + b.m_e * a
         share = b.driven_braking if push < 0 else b.driven
         omega = v * b.gear
@@ -246,7 +247,7 @@ class Ride:
         b = self.board
         x, v, q, t_w, t_c = y[:5].tolist()
         omega, current, _, load, rolling, air = self.moment(x, v, q, t_w)
-        turned = math.copysign(b.i_h, omega) + b.i_e * omega if omega != 0 else 0.0
+        turned = b.i_h + b.i_e * omega if omega >= 0 else -b.i_h + b.i_e * omega
         torque = b.kt * (current - turned)
         force = b.n * torque * b.gear * (b.eta if torque > 0 else 1 / b.eta)
         net = force - load
@@ -255,7 +256,8 @@ class Ride:
         r = b.ohm(t_w)
         u0 = b.open_v(q)
         watt = b.n * (b.kt * omega * current + current * current * r)
-        amps = 2 * watt / (u0 + math.sqrt(u0 * u0 - 4 * b.r_p * watt))
+        under = u0 * u0 - 4 * b.r_p * watt  # below zero only in a trial step far off, which NaN makes the solver refuse
+        amps = 2 * watt / (u0 + math.sqrt(under)) if under >= 0 else math.nan
         copper, iron = current * current * r, b.kt * turned * omega
         across = (t_w - t_c) / b.r_wc
         return [
@@ -324,7 +326,7 @@ def main():
     method = sys.argv[2] if len(sys.argv) > 2 else "DOP853"
     relative = float(sys.argv[3]) if len(sys.argv) > 3 else 1e-10
     with open(sys.argv[1]) as file:
-        rides = json.load(file)
+        rides = json.load(file)[: int(sys.argv[4]) if len(sys.argv) > 4 else None]
     results = []
     for ride in rides:
         begin = time.perf_counter()

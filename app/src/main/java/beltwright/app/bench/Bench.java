@@ -15,6 +15,7 @@ import beltwright.quantity.Refusal;
 import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import beltwright.workshop.Workshop;
+import com.fasterxml.jackson.databind.JsonNode;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -367,7 +368,7 @@ public final class Bench implements AutoCloseable {
         ctx.html(output.toString());
     }
 
-    static void json(Context ctx, com.fasterxml.jackson.databind.JsonNode json) {
+    static void json(Context ctx, JsonNode json) {
         ctx.contentType("application/json; charset=utf-8").result(json.toString());
     }
 

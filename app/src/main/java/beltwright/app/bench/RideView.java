@@ -103,11 +103,6 @@ public record RideView(
         return address.address("/ride/" + page, "route", first().route().id(), "smooth", smooth);
     }
 
-    /// {@return the address of this page with heights taken otherwise}
-    public String smoothed(String other) {
-        return road.address("/ride", "route", route == null ? "" : route.id(), "with", with, "smooth", other);
-    }
-
     public Set<String> estimates() {
         var all = new LinkedHashSet<String>();
         rides.forEach(r -> all.addAll(r.board().estimates()));

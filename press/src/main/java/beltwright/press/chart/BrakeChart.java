@@ -1,5 +1,6 @@
 package beltwright.press.chart;
 
+import beltwright.power.Governs;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.LineClass;
 import beltwright.press.drawing.Placing;
@@ -18,7 +19,7 @@ public final class BrakeChart {
     private static final double BOTTOM = 13;
     private static final double WIDE = 116;
     private static final double HIGH = 80;
-    private static final double RIGHT = 26;
+    private static final double RIGHT = 34;
     private static final double HEADROOM = 1.08;
 
     private BrakeChart() {}
@@ -46,7 +47,9 @@ public final class BrakeChart {
             double[] force =
                     curve.points().stream().mapToDouble(p -> -p.pushN()).toArray();
             plot.curve(kmh, force, curve.charge() == 1 ? LineClass.GROUND : LineClass.EDGE);
-            named.add(new Plot.Beside(force[force.length - 1], percent(curve) + (curve.charge() == 1 ? " full" : "")));
+            boolean overRun = curve.points().getLast().governs() == Governs.OVER_RUN;
+            var words = percent(curve) + (curve.charge() == 1 ? " full" : "") + (overRun ? ", over-run" : "");
+            named.add(new Plot.Beside(force[force.length - 1], words));
         }
         plot.beside(named);
         plot.spans(spans);

@@ -1,0 +1,169 @@
+package beltwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import beltwright.check.TensionCard;
+import beltwright.check.WeakestLink;
+import beltwright.kit.Kit;
+import beltwright.layout.LayoutSolver;
+import beltwright.quantity.Numbers;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// Belt tension and the weakest link as typed; what is printed is the engine's.
+class TensionCommandTest {
+    private static final Kit KIT = DemoKits.SHELF.kit(Typed.KIT);
+    private static final TensionCard CARD =
+            TensionCard.of(KIT, LayoutSolver.solve(KIT)).getFirst();
+    private static final WeakestLink.Chain CHAIN =
+            WeakestLink.of(KIT, LayoutSolver.solve(KIT)).getFirst();
+    private static final String JUMPS = Typed.KIT + ".placements.left.jumpTests=";
+
+    @TempDir
+    static Path folder;
+
+    static Typed typed;
+
+    @BeforeAll
+    static void importSmall() {
+        typed = Typed.withSmallWorkshop(folder);
+    }
+
+    @Test
+    void theCardPrintsTargetAndBandAsTensionSoundAndForce() {
+        var answer = typed.run("tension", Typed.KIT);
+        assertThat(answer.code()).isZero();
+        assertThat(answer.out()).startsWith("Belt tension: Market Hill, one motor (market-hill-single), invented");
+        var band = Pattern.compile("^Band +(\\d+) to (\\d+) N, (\\d+) to (\\d+) Hz", Pattern.MULTILINE)
+                .matcher(answer.out());
+        assertThat(band.find()).isTrue();
+        assertThat(Double.parseDouble(band.group(1))).isCloseTo(CARD.leastN(), within(0.5));
+        assertThat(Double.parseDouble(band.group(2))).isCloseTo(CARD.mostN(), within(0.5));
+        assertThat(Double.parseDouble(band.group(3))).isCloseTo(CARD.frequencyHz(CARD.leastN()), within(0.5));
+        assertThat(Double.parseDouble(band.group(4))).isCloseTo(CARD.frequencyHz(CARD.mostN()), within(0.5));
+        assertThat(answer.out())
+                .contains(
+                        Numbers.fixed(CARD.forceN(CARD.setN()), 1) + " N at mid-span",
+                        "k = " + Numbers.significant(CARD.factor(), 4) + " N/Hz²",
+                        "after the first ride, after 10 km, then every 100 km");
+        TensionCard.CAUTIONS.forEach(c -> assertThat(answer.out()).contains("! " + c));
+    }
+
+    @Test
+    void theJsonLetsAReaderTurnASoundIntoATension() throws IOException {
+        var card = typed.run("tension", Typed.KIT, "--json").json().at("/cards/0");
+        for (var at : new String[] {"least", "target", "most"}) {
+            double hertz = card.at("/" + at + "/frequencyHz").asDouble();
+            double tension = card.at("/kNPerHz2").asDouble() * hertz * hertz
+                    - card.at("/offsetN").asDouble();
+            assertThat(tension).isCloseTo(card.at("/" + at + "/tensionN").asDouble(), within(1e-9));
+        }
+        assertThat(card.at("/most/tensionN").asDouble()).isEqualTo(CARD.mostN());
+    }
+
+    @Test
+    void withoutABandItSaysWhyAndEndsWithOne() {
+        var answer = typed.run(
+                "tension",
+                Typed.KIT,
+                "--set",
+                Typed.KIT + ".task.jointFriction=0.02",
+                "--set",
+                Typed.KIT + ".task.motorJoltFactor=20");
+        assertThat(answer.code()).isEqualTo(1);
+        assertThat(answer.out()).containsPattern("Band +no band: because the slot screws stand \\d+ N, and \\d+ N is");
+    }
+
+    @Test
+    void withoutEstimatesItSaysWhatIsMissingAndEndsWithThree() {
+        var answer = typed.run("tension", Typed.KIT, "--no-estimates");
+        assertThat(answer.code()).isEqualTo(3);
+        assertThat(answer.out()).contains("cannot tell: needs ", "jointFriction");
+        assertThat(typed.run("weakest", Typed.KIT, "--no-estimates").code()).isEqualTo(3);
+    }
+
+    @Test
+    void jumpTestsTakeOverFromTheHabitAndReachNoFurtherThanTheyWere() {
+        var tried = typed.run("tension", Typed.KIT, "--set", JUMPS + "60 N 2.1 Nm, 90 N 3.1 Nm, 120 N 4.1 Nm");
+        assertThat(tried.code()).isZero();
+        assertThat(tried.out())
+                .contains("the least by 3 jump tests from 60 to 120 N")
+                .doesNotContain("is habit");
+
+        var low = typed.run("tension", Typed.KIT, "--set", JUMPS + "20 N 0.7 Nm, 30 N 1.0 Nm, 40 N 1.4 Nm");
+        assertThat(low.code()).isEqualTo(3);
+        assertThat(low.out()).contains("cannot tell: needs a jump test at a higher tension");
+
+        var few = typed.run("tension", Typed.KIT, "--set", JUMPS + "60 N 2.1 Nm, 90 N 3.1 Nm");
+        assertThat(few.code()).isEqualTo(2);
+        assertThat(few.err()).containsOnlyOnce("\n").contains("jumpTests", "fewer than 3 different tensions");
+    }
+
+    @Test
+    void hungWeightsGiveTheSoundOfTheBelt() throws IOException {
+        var belt = KIT.drives().getFirst().belt().id();
+        var hung = typed.run(
+                        "tension",
+                        Typed.KIT,
+                        "--json",
+                        "--set",
+                        belt + ".hungWeights=span 64.5 mm: 100 N 350 Hz, 200 N 490 Hz")
+                .json()
+                .at("/cards/0");
+        assertThat(hung.at("/calibrated").asText()).isEqualTo("2 hung weights on 64.5 mm");
+        assertThat(hung.at("/offsetN").asDouble()).isPositive();
+        assertThat(hung.at("/target/tensionN").asDouble()).isEqualTo(CARD.setN());
+
+        var wrong = typed.run("tension", Typed.KIT, "--set", belt + ".hungWeights=50 N 150 Hz");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err())
+                .containsOnlyOnce("\n")
+                .contains("hungWeights", "span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz");
+    }
+
+    @Test
+    void everyLinkIsPrintedInItsOrder() {
+        var answer = typed.run("weakest", Typed.KIT);
+        assertThat(answer.code()).isZero();
+        int at = 0;
+        for (var link : CHAIN.links()) {
+            int next = answer.out().indexOf("\n" + link.name(), at);
+            assertThat(next).as(link.name()).isPositive();
+            var line = answer.out().substring(next + 1, answer.out().indexOf('\n', next + 1));
+            assertThat(line).contains(Numbers.fixed(link.driveNm(), 1), Numbers.fixed(link.brakeNm(), 1));
+            assertThat(line).contains(link.kind().toString());
+            at = next;
+        }
+        assertThat(answer.out())
+                .contains("driving, gives first: "
+                        + CHAIN.firstToGive(false).orElseThrow().name());
+    }
+
+    @Test
+    void everyLinkLeadsToAFindingOfTheKit() throws IOException {
+        var links = typed.run("weakest", Typed.KIT, "--json").json().at("/chains/0/links");
+        var findings = typed.run("check", Typed.KIT, "--json").json().at("/findings");
+        var keys = StreamSupport.stream(findings.spliterator(), false)
+                .map(f -> f.at("/key").asText())
+                .toList();
+        assertThat(links.size()).isEqualTo(CHAIN.links().size());
+        for (var link : links) {
+            if (!link.at("/finding").asText().isEmpty()) {
+                assertThat(keys).contains(link.at("/finding").asText());
+            }
+        }
+    }
+
+    @Test
+    void aBeltThatIsTooLooseJumpsBeforeTheWorstTorque() {
+        var answer = typed.run("weakest", Typed.KIT, "--set", Typed.KIT + ".placements.left.tensionN=40");
+        assertThat(answer.code()).isEqualTo(1);
+        assertThat(answer.out()).containsPattern("a tooth jumps .*slips, before the worst torque");
+    }
+}

@@ -1,0 +1,138 @@
+package beltwright.press.table;
+
+import beltwright.check.TensionCard;
+import beltwright.check.WeakestLink;
+import beltwright.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/// A tension card and the links of a drive in words.
+public final class TensionTables {
+    private TensionTables() {}
+
+    /// {@return a card line by line: what, and how much}
+    public static Table card(TensionCard card) {
+        var rows = new ArrayList<List<String>>();
+        rows.add(List.of("Target", target(card)));
+        rows.add(List.of("Band", band(card)));
+        rows.add(List.of("By sound", sound(card)));
+        rows.add(List.of("By force", force(card)));
+        rows.add(List.of("Run-out", ripple(card)));
+        rows.add(List.of("Warm", warm(card)));
+        rows.add(List.of("First hours", "a new belt gives some up: a quarter over the least is for that"));
+        return new Table(List.of("", ""), rows);
+    }
+
+    /// {@return the tension to set, and how it sounds}
+    public static String target(TensionCard card) {
+        if (Double.isNaN(card.setN())) {
+            return "cannot tell: needs " + String.join(", ", card.needs());
+        }
+        return newtons(card.setN()) + " in each span at rest" + heard(card, card.setN()) + "; "
+                + (card.chosen() ? "chosen for this kit" : "a quarter over the least");
+    }
+
+    private static String heard(TensionCard card, double tensionN) {
+        double hertz = card.frequencyHz(tensionN);
+        return Double.isNaN(hertz) ? "" : ", " + Numbers.fixed(hertz, 0) + " Hz";
+    }
+
+    /// {@return from where to where, or why there is no band}
+    public static String band(TensionCard card) {
+        if (!card.why().isEmpty()) {
+            return card.why();
+        }
+        double low = card.frequencyHz(card.leastN());
+        return Numbers.fixed(card.leastN(), 0) + " to " + newtons(card.mostN())
+                + (Double.isNaN(low)
+                        ? ""
+                        : ", " + Numbers.fixed(low, 0) + " to " + Numbers.fixed(card.frequencyHz(card.mostN()), 0)
+                                + " Hz")
+                + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; " + card.because()
+                + " set the upper end";
+    }
+
+    /// {@return how a frequency becomes a tension}
+    public static String sound(TensionCard card) {
+        if (Double.isNaN(card.factor())) {
+            return "cannot tell: needs " + String.join(", ", card.needs());
+        }
+        boolean offset = card.offsetN() != 0;
+        return "free span " + Numbers.fixed(card.spanMm(), 1) + " mm: T = k·f²" + (offset ? " − T_0" : "") + ", k = "
+                + Numbers.significant(card.factor(), 4) + " N/Hz²"
+                + (offset ? ", T_0 = " + newtons(card.offsetN()) : "")
+                + (card.calibrated().isEmpty() ? "; a string, without the belt's stiffness" : "; " + card.calibrated());
+    }
+
+    /// {@return how a force at mid-span tells the tension}
+    public static String force(TensionCard card) {
+        if (Double.isNaN(card.setN())) {
+            return "cannot tell: needs " + String.join(", ", card.needs());
+        }
+        return Numbers.fixed(card.forceN(card.setN()), 1) + " N at mid-span deflects it by "
+                + Numbers.fixed(card.deflectionMm(), 1) + " mm"
+                + (card.band()
+                        ? "; band " + Numbers.fixed(card.forceN(card.leastN()), 1) + " to "
+                                + Numbers.fixed(card.forceN(card.mostN()), 1) + " N"
+                        : "");
+    }
+
+    /// {@return how far pulleys out of round make it swing}
+    public static String ripple(TensionCard card) {
+        return Double.isNaN(card.rippleN())
+                ? "cannot tell how far pulleys out of round make it swing: needs the belt's stiffness"
+                : "swings by ±" + newtons(card.rippleN())
+                        + " over a turn, pulleys as far out of round as a maker allows";
+    }
+
+    /// {@return what heat does to it}
+    public static String warm(TensionCard card) {
+        return Double.isNaN(card.warmerN())
+                ? "cannot tell what heat adds: needs the belt's stiffness"
+                : newtons(card.warmerN()) + " more with the mount at " + Numbers.fixed(card.warmC(), 0)
+                        + " °C; set it cold";
+    }
+
+    private static String newtons(double value) {
+        return Numbers.fixed(value, 0) + " N";
+    }
+
+    /// {@return the links of one drive, weakest when driving first}
+    public static Table links(WeakestLink.Chain chain) {
+        var rows = new ArrayList<List<String>>();
+        for (var link : chain.links()) {
+            rows.add(List.of(
+                    link.name(),
+                    torque(link.driveNm(), link.driveWorstNm()),
+                    torque(link.brakeNm(), link.brakeWorstNm()),
+                    link.kind() + (chain.early(link) ? ", before the worst torque" : ""),
+                    link.under()));
+        }
+        return new Table(List.of("as torque rises", "driving N·m", "braking N·m", "then", "rests on"), rows);
+    }
+
+    /// {@return nominal, and in brackets with every number at its worse limit}
+    public static String torque(double nominal, double worst) {
+        if (Double.isNaN(nominal)) {
+            return "unknown";
+        }
+        var text = Numbers.fixed(nominal, 1);
+        return worst == nominal ? text : text + " (" + Numbers.fixed(worst, 1) + ")";
+    }
+
+    /// {@return what slips or breaks first in one direction}
+    public static String givesFirst(WeakestLink.Chain chain, boolean braking) {
+        return said(chain.firstToGive(braking), chain, braking);
+    }
+
+    /// {@return what keeps the torque down first in one direction}
+    public static String limitsFirst(WeakestLink.Chain chain, boolean braking) {
+        return said(chain.firstToLimit(braking), chain, braking);
+    }
+
+    private static String said(Optional<WeakestLink.Link> link, WeakestLink.Chain chain, boolean braking) {
+        return link.map(l -> l.name() + ", " + torque(l.atNm(braking), l.atWorstNm(braking)) + " N·m: " + l.kind())
+                .orElse("cannot tell: needs " + String.join(", ", chain.needs()));
+    }
+}
