@@ -15,32 +15,19 @@ final class TableText {
     private static final int LEAST_FOR_LAST = 24;
     private static final String BETWEEN = "  ";
 
-    private final List<String> heads;
-    private final List<List<String>> rows = new ArrayList<>();
+    private final Table table;
 
-    /// @param heads of columns; numbers stand to the right, words to the left
-    TableText(String... heads) {
-        this.heads = List.of(heads);
+    private TableText(Table table) {
+        this.table = table;
     }
 
     static TableText of(Table table) {
-        var text = new TableText(table.heads().toArray(String[]::new));
-        table.rows().forEach(text::row);
-        return text;
-    }
-
-    void row(List<String> cells) {
-        if (cells.size() != heads.size()) {
-            throw new IllegalArgumentException(cells + " under " + heads);
-        }
-        rows.add(List.copyOf(cells));
-    }
-
-    void row(String... cells) {
-        row(List.of(cells));
+        return new TableText(table);
     }
 
     List<String> lines(int columns) {
+        var heads = table.heads();
+        var rows = table.rows();
         int last = heads.size() - 1;
         var widths = new int[heads.size()];
         int fixed = 0;
@@ -54,7 +41,7 @@ final class TableText {
         boolean wide = fixed + Math.min(widths[last], LEAST_FOR_LAST) <= columns;
         var lines = new ArrayList<String>();
         if (!wide) {
-            rows.forEach(row -> lines.addAll(outdented(sentence(row), columns)));
+            rows.forEach(row -> lines.addAll(outdented(table.sentence(row), columns)));
             return lines;
         }
         var numbers = new boolean[heads.size()];
@@ -82,15 +69,5 @@ final class TableText {
 
     private static boolean isNumber(String cell) {
         return cell.isEmpty() || Character.isDigit(cell.charAt(0)) || "−∞…".indexOf(cell.charAt(0)) >= 0;
-    }
-
-    private String sentence(List<String> row) {
-        var told = new ArrayList<String>();
-        for (int i = 1; i < row.size(); i++) {
-            if (!row.get(i).isEmpty()) {
-                told.add((heads.get(i) + " " + row.get(i)).strip());
-            }
-        }
-        return row.getFirst() + (told.isEmpty() ? "" : ": " + String.join(", ", told));
     }
 }
