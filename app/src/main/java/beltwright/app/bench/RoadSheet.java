@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/// What every page of a kit beside its sheet shows around its own matter: the kit, its edits, the way to the other pages.
+/// What every page of a kit beside its sheet shows around its own matter: the kit, its edits, the way to the other
+/// pages.
 ///
 /// @param here which page this is, as the end of its address
 public record RoadSheet(Shelf shelf, Draft draft, Kit kit, String here) {

@@ -24,7 +24,7 @@ public final class TensionChart {
     private static final double ABOVE = 12;
     private static final double BAR = 12; // from the foot of the field
     private static final double BAR_TOP = 22;
-    private static final double HEADROOM = 1.12;
+    private static final double HEADROOM = 1.25;
     private static final double APART = 11; // least distance between two numbers of the upper scale (mm on the sheet)
     private static final double LETTER_WIDE = 0.55;
 

@@ -71,8 +71,7 @@ public final class WeakestChart {
         if (Double.isFinite(torqueNm)) {
             double at = plot.px(torqueNm);
             sketch.line(at, BOTTOM, at, y + 3, line);
-            sketch.text(
-                    new Point(at + 1.2, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, Anchor.START);
+            sketch.text(new Point(at + 1.2, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, Anchor.START);
         }
     }
 
