@@ -15,19 +15,37 @@ final class TableText {
     private static final int LEAST_FOR_LAST = 24;
     private static final String BETWEEN = "  ";
 
-    private final Table table;
+    private final List<String> heads;
+    private final List<String> told;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    /// @param heads of columns; numbers stand to the right, words to the left
+    TableText(String... heads) {
+        this(new Table(List.of(heads), List.of()));
+    }
 
     private TableText(Table table) {
-        this.table = table;
+        this.heads = table.heads();
+        this.told = table.told();
+        rows.addAll(table.rows());
     }
 
     static TableText of(Table table) {
         return new TableText(table);
     }
 
+    void row(String... cells) {
+        row(List.of(cells));
+    }
+
+    void row(List<String> cells) {
+        if (cells.size() != heads.size()) {
+            throw new IllegalArgumentException(cells + " under " + heads);
+        }
+        rows.add(List.copyOf(cells));
+    }
+
     List<String> lines(int columns) {
-        var heads = table.heads();
-        var rows = table.rows();
         int last = heads.size() - 1;
         var widths = new int[heads.size()];
         int fixed = 0;
@@ -41,6 +59,7 @@ final class TableText {
         boolean wide = fixed + Math.min(widths[last], LEAST_FOR_LAST) <= columns;
         var lines = new ArrayList<String>();
         if (!wide) {
+            var table = new Table(heads, told, rows);
             rows.forEach(row -> lines.addAll(outdented(table.sentence(row), columns)));
             return lines;
         }
