@@ -6,7 +6,6 @@ import static beltwright.app.Typesetting.outdented;
 import beltwright.check.Finding;
 import beltwright.check.Verdict;
 import beltwright.kit.Kit;
-import beltwright.press.table.Table;
 import beltwright.quantity.Numbers;
 import beltwright.spread.Odds;
 import beltwright.spread.Spread;
@@ -32,19 +31,18 @@ final class SpreadText {
     List<String> all(boolean certain) {
         var lines = head();
         var told = spread.odds().stream().filter(Odds::told).toList();
+        var table = new TableText("odds", "±", "finding", "worst", "1 %", "50 %", "99 %", "unit", "matters most");
         var listed = told.stream()
                 .filter(o -> certain || o.holds() < o.kits() || !holds(o.finding()))
                 .toList();
-        var table = new Table(
-                List.of("odds", "±", "finding", "worst", "1 %", "50 %", "99 %", "unit", "matters most"),
-                listed.stream().map(SpreadText::row).toList());
+        listed.forEach(o -> table.row(row(o)));
         if (!listed.isEmpty()) {
             lines.addAll(hanging(
                     "",
                     "Findings, least sure first; what is left (capacity less demand) at the worst limits and at percentiles of the kits drawn",
                     columns));
             lines.add("");
-            lines.addAll(TableText.of(table).lines(columns));
+            lines.addAll(table.lines(columns));
             lines.add("");
         }
         if (told.size() > listed.size()) {
@@ -132,35 +130,34 @@ final class SpreadText {
         if (s != null) {
             lines.add("");
             lines.add("What is left (" + f.unit() + ")");
-            var rows = new ArrayList<List<String>>();
-            rows.add(List.of("nominal", number(f.capacity() - f.demand(), s)));
-            rows.add(List.of("worst limits", number(s.worst(), s)));
-            rows.add(List.of("root-sum-square, low", number(s.rssLow(), s)));
+            var table = new TableText("", "");
+            table.row("nominal", number(f.capacity() - f.demand(), s));
+            table.row("worst limits", number(s.worst(), s));
+            table.row("root-sum-square, low", number(s.rssLow(), s));
             for (int i = 0; i < s.percentiles().size(); i++) {
-                rows.add(List.of(
+                table.row(
                         Odds.Scatter.PERCENT.get(i) + " % of kits below",
-                        number(s.percentiles().get(i), s)));
+                        number(s.percentiles().get(i), s));
             }
-            rows.add(List.of("root-sum-square, high", number(s.rssHigh(), s)));
-            rows.add(List.of("best limits", number(s.best(), s)));
-            rows.add(List.of("mean", number(s.mean(), s)));
-            rows.add(List.of("standard deviation", number(s.deviation(), s)));
-            lines.addAll(TableText.of(new Table(List.of("", ""), rows)).lines(columns));
+            table.row("root-sum-square, high", number(s.rssHigh(), s));
+            table.row("best limits", number(s.best(), s));
+            table.row("mean", number(s.mean(), s));
+            table.row("standard deviation", number(s.deviation(), s));
+            lines.addAll(table.lines(columns));
         }
         if (!o.matters().isEmpty()) {
             lines.add("");
             lines.addAll(outdented("What matters most: squared correlation with what is left", columns));
-            var rows = o.matters().stream()
-                    .map(m -> List.of(
-                            percent(m.share()),
-                            m.dimension(),
-                            m.where() + (m.pieces() > 1 ? ", " + m.pieces() + " pieces" : ""),
-                            m.rising() ? "leaves more" : "leaves less",
-                            m.distribution().toString()))
-                    .toList();
-            lines.addAll(
-                    TableText.of(new Table(List.of("share", "dimension", "where", "more of it", "distribution"), rows))
-                            .lines(columns));
+            var table = new TableText("share", "dimension", "where", "more of it", "distribution");
+            for (var m : o.matters()) {
+                table.row(
+                        percent(m.share()),
+                        m.dimension(),
+                        m.where() + (m.pieces() > 1 ? ", " + m.pieces() + " pieces" : ""),
+                        m.rising() ? "leaves more" : "leaves less",
+                        m.distribution().toString());
+            }
+            lines.addAll(table.lines(columns));
         }
         return lines;
     }
