@@ -32,6 +32,7 @@ public final class Checks {
                     AxleStrengthChecks.all(),
                     BearingLoadChecks.all(),
                     PulleyStrengthChecks.all(),
+                    PulleyGripChecks.all(),
                     List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();

@@ -217,7 +217,8 @@ class FiniteElementTest {
         }
 
         FiniteElements.Solved bent(Path folder, double slotsMm) throws Exception {
-            var holes = FiniteElementTest.slot(aside, slotsMm, 0, slot / 2) + FiniteElementTest.slot(0, slotsMm, 0, opening / 2);
+            var holes = FiniteElementTest.slot(aside, slotsMm, 0, slot / 2)
+                    + FiniteElementTest.slot(0, slotsMm, 0, opening / 2);
             double end = halfLength(slotsMm);
             return FiniteElements.solve(
                     folder,
@@ -293,16 +294,17 @@ class FiniteElementTest {
                 halfWidth / 2 + radius);
     }
 
-    /// Finer and finer: what the elements say settles, so that the coarse mesh can be trusted to 2 %.
+    /// Finer and finer: what the elements say stays within 2 %, so that the coarse mesh can be trusted.
     @Tag("campaign")
     @Tag("finite-elements")
     @Test
     void finerMeshesSettle() throws Exception {
-        double coarse = stepped(18, 8, 1.5, 0.3);
-        double finer = stepped(18, 8, 1.5, 0.2);
-        double finest = stepped(18, 8, 1.5, 0.12);
-        assertThat(coarse).isCloseTo(finest, within(0.02 * finest));
-        assertThat(Math.abs(finer - finest)).isLessThan(Math.max(Math.abs(coarse - finest), 0.005 * finest));
+        double finest = stepped(18, 8, 1.5, 0.08);
+        for (double size : new double[] {0.3, 0.2, 0.12}) {
+            assertThat(stepped(18, 8, 1.5, size))
+                    .as("elements of %s mm", size)
+                    .isCloseTo(finest, within(0.02 * finest));
+        }
         double slot = notch(400, 20 - 5.3, 90, 5.3 / 2, 0.35);
         double fineSlot = notch(400, 20 - 5.3, 90, 5.3 / 2, 0.08);
         assertThat(slot).isCloseTo(fineSlot, within(0.02 * fineSlot));
