@@ -33,7 +33,7 @@ public final class Checks {
                     BearingLoadChecks.all(),
                     PulleyStrengthChecks.all(),
                     PulleyGripChecks.all(),
-                    List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
+                    List.<Check>of(new AxleNutCheck(), new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 
