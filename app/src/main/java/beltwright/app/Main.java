@@ -24,8 +24,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         commandListHeading = "%nCommands:%n",
         exitCodeListHeading =
-                "%nExit codes of check, draw, guide, change, mend, tension and weakest; of ride, where 1 means that it does not arrive, and "
-                        + "of power and calibrate, without 1; the other commands end with 0, 2 or 70:%n",
+                "%nExit codes of check, draw, guide, change, mend, spread, tension and weakest; of ride, where 1 means that it does not "
+                        + "arrive, and of power and calibrate, without 1; the other commands end with 0, 2 or 70:%n",
         exitCodeList = {
             "0:nothing fails",
             "1:something fails",
@@ -81,6 +81,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new ChangeCommand(desk))
                 .addSubcommand(new MendCommand(desk))
+                .addSubcommand(new SpreadCommand(desk))
                 .addSubcommand(new PairsCommand(desk))
                 .addSubcommand(new SlotsCommand(desk))
                 .addSubcommand(new TensionCommand(desk))

@@ -216,12 +216,15 @@ final class BeltChecks {
         }
 
         @Override
-        double wanted(Subject s) {
+        Range demand(Subject s) {
             if (s.drive().beltSlidesOn()) {
-                return 0;
+                return Range.ZERO;
             }
             var rim = s.drive().drivePulley().rim();
-            return OPEN_MM + (rim.flangeDiameterMm().upper() - rim.outsideDiameterMm()) / 2;
+            return Range.of(rim.flangeDiameterMm())
+                    .plus(-rim.outsideDiameterMm())
+                    .times(0.5)
+                    .plus(OPEN_MM);
         }
 
         @Override
@@ -276,12 +279,12 @@ final class BeltChecks {
                     minus(
                                     "D_reach",
                                     "largest diameter of the wheel pulley, flange or belt",
-                                    Range.exact(s.drive().wheelPulley().rim().reachDiameterMm()))
+                                    s.drive().wheelPulley().rim().reachMm())
                             .half(),
                     minus(
                                     "d_reach",
                                     "largest diameter of the drive pulley, flange or belt",
-                                    Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
+                                    s.drive().drivePulley().rim().reachMm())
                             .half());
         }
 

@@ -24,20 +24,25 @@ abstract class ChainGap extends Check {
         return wanted;
     }
 
+    /// {@return the required clearance with its limits, where it has some}
+    Range demand(Subject s) {
+        return Range.exact(wanted(s));
+    }
+
     Range gap(Subject s) {
         return Term.sum(terms(s));
     }
 
     @Override
     public final void measure(Subject s, Reading out) {
-        out.set(wanted(s), gap(s));
+        out.set(demand(s), gap(s));
     }
 
     @Override
     public final void explain(Subject s, Working w, Reading out) {
         before(s, w);
         var gap = w.chain("g", "mm", "chain of dimensions", terms(s));
-        out.set(w.given("g_wanted", "required clearance", wanted(s), "mm", habit), gap);
+        out.set(w.given("g_wanted", "required clearance", demand(s), habit), gap);
     }
 
     /// Writes the lines that lead up to the chain.

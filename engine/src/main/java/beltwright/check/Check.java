@@ -98,6 +98,14 @@ public abstract class Check {
 
     public abstract void measure(Subject s, Reading out);
 
+    /// Measures one piece of each part, with no limits left. Where the builder takes up what the limits add, this says
+    /// what is left of it; anywhere else it is `measure`.
+    ///
+    /// @param designed the kit that it is a piece of, with all its limits
+    public void measureDrawn(Subject drawn, Subject designed, Reading out) {
+        measure(drawn, out);
+    }
+
     /// Writes the working and fills `out` from it.
     public abstract void explain(Subject s, Working w, Reading out);
 

@@ -64,8 +64,8 @@ final class ClearanceChecks {
         }
 
         private static Range pulley(Subject s) {
-            double r = s.drive().drivePulley().rim().reachDiameterMm() / 2;
-            return gap(s, s.at().drivePulleyFarMm(), r, r, r);
+            var d = s.drive().drivePulley().rim().reachMm();
+            return gap(s, s.at().drivePulleyFarMm(), d.high() / 2, d.nominal() / 2, d.low() / 2);
         }
 
         private static Range shaft(Subject s) {
@@ -96,9 +96,8 @@ final class ClearanceChecks {
             w.given(
                     "d_reach",
                     "largest diameter of the drive pulley",
-                    s.drive().drivePulley().rim().reachDiameterMm(),
-                    "mm",
-                    "flange or belt, upper limit");
+                    s.drive().drivePulley().rim().reachMm(),
+                    "flange or belt");
             w.given("y_shaft", "shaft end", s.at().shaftEndMm(), "layout");
             w.given("d_shaft", s.drive().motor().shaftDiameterMm());
             var pulley = pulley(s);
@@ -109,7 +108,7 @@ final class ClearanceChecks {
                     "pulley",
                     "d_reach",
                     s.at().drivePulleyFarMm(),
-                    s.drive().drivePulley().rim().reachDiameterMm(),
+                    s.drive().drivePulley().rim().reachMm().nominal(),
                     pulley);
             part(
                     s,
@@ -387,7 +386,7 @@ final class ClearanceChecks {
                     minus(
                                     "d_reach",
                                     "largest diameter of the drive pulley",
-                                    Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
+                                    s.drive().drivePulley().rim().reachMm())
                             .half());
         }
 

@@ -28,7 +28,7 @@ final class CoverChecks {
         return minus(
                         "d_reach",
                         "largest diameter of the drive pulley, flange or belt",
-                        Range.exact(s.drive().drivePulley().rim().reachDiameterMm()))
+                        s.drive().drivePulley().rim().reachMm())
                 .half();
     }
 

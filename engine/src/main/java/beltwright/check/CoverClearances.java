@@ -120,7 +120,7 @@ final class CoverClearances {
                     minus(
                                     "D_reach",
                                     "largest diameter of the wheel pulley, flange or belt",
-                                    Range.exact(s.drive().wheelPulley().rim().reachDiameterMm()))
+                                    s.drive().wheelPulley().rim().reachMm())
                             .half());
         }
 

@@ -144,7 +144,7 @@ final class GroundChecks {
                     minus(
                                     "D_reach",
                                     "largest diameter of the wheel pulley, flange or belt",
-                                    Range.exact(s.drive().wheelPulley().rim().reachDiameterMm()))
+                                    s.drive().wheelPulley().rim().reachMm())
                             .half());
         }
 

@@ -132,16 +132,16 @@ final class IdlerChecks {
             placed();
         }
 
-        private double reach(Subject s) {
+        private Range reach(Subject s) {
             return (wheel
                             ? s.drive().wheelPulley().rim()
                             : s.drive().drivePulley().rim())
-                    .reachDiameterMm();
+                    .reachMm();
         }
 
-        private double gap(Subject s, double along, double aside, double c, double idler) {
+        private double gap(double along, double aside, double c, double idler, double reach) {
             double from = wheel ? along : c - along;
-            return Math.hypot(from, aside) - idler / 2 - reach(s) / 2;
+            return Math.hypot(from, aside) - idler / 2 - reach / 2;
         }
 
         private Range gap(Subject s) {
@@ -149,16 +149,18 @@ final class IdlerChecks {
             var aside = s.drive().placement().idlerAsideMm();
             var c = wheel ? Range.ZERO : s.at().centreDistanceMm();
             var idler = s.drive().idler().reachDiameterMm();
+            var reach = reach(s);
             double worst = Double.POSITIVE_INFINITY;
             double best = Double.NEGATIVE_INFINITY;
             for (int corner = 0; corner < 8; corner++) {
                 double x = (corner & 1) == 0 ? along.lower() : along.upper();
                 double y = (corner & 2) == 0 ? aside.lower() : aside.upper();
                 double at = (corner & 4) == 0 ? c.low() : c.high();
-                worst = Math.min(worst, gap(s, x, y, at, idler.upper()));
-                best = Math.max(best, gap(s, x, y, at, idler.lower()));
+                worst = Math.min(worst, gap(x, y, at, idler.upper(), reach.high()));
+                best = Math.max(best, gap(x, y, at, idler.lower(), reach.low()));
             }
-            return new Range(worst, gap(s, along.nominal(), aside.nominal(), c.nominal(), idler.nominal()), best);
+            return new Range(
+                    worst, gap(along.nominal(), aside.nominal(), c.nominal(), idler.nominal(), reach.nominal()), best);
         }
 
         @Override
@@ -175,7 +177,7 @@ final class IdlerChecks {
                 Closure.centreDistance(s.drive(), s.at(), w);
             }
             w.given("d_idler", s.drive().idler().reachDiameterMm());
-            w.given("d_pulley", "largest diameter of the pulley", reach(s), "mm", "flange or belt, upper limit");
+            w.given("d_pulley", "largest diameter of the pulley", reach(s), "flange or belt");
             var gap = gap(s);
             if (wheel || s.at().closed()) {
                 w.line(

@@ -193,7 +193,7 @@ final class SetScrewChecks {
             return new Dimension(
                     pulley.id() + ".wallMm",
                     Numbers.plain(low) + ".." + Numbers.plain(high),
-                    (low + high) / 2,
+                    (hub.nominal() - bore.nominal()) / 2,
                     low,
                     high,
                     new Provenance(hub.provenance().source(), "half of hub less bore"));

@@ -362,6 +362,15 @@ final class ShaftChecks {
         }
 
         @Override
+        public void measureDrawn(Subject drawn, Subject designed, Reading out) {
+            double travel = travel(inward(drawn), outward(drawn));
+            double kept = offset(designed).absolute().nominal();
+            out.set(
+                    Range.exact(left(kept, offset(drawn).absolute().nominal(), travel)),
+                    Range.exact(allowed(drawn.at().centreDistanceMm().nominal())));
+        }
+
+        @Override
         public void explain(Subject s, Working w, Reading out) {
             w.chain("y_drive", "mm", "middle of the drive pulley's rim", Stack.driveRim(s));
             Stack.tread(s, w);

@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -76,7 +77,7 @@ public record Kit(
     /// @throws Refusal for the first thing that keeps this from being a kit at all
     public static Kit resolve(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            return new Resolution(draft, shelf, false).kit(reference);
+            return new Resolution(draft, filled(draft, shelf), false).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
@@ -101,19 +102,42 @@ public record Kit(
                 Map.of(),
                 Map.of(Side.LEFT, nowhere, Side.RIGHT, nowhere),
                 Blank.of(Task.class));
-        return new Resolution(draft, id -> Objects.requireNonNull(byId.get(id)), true).kit(reference);
+        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), true).kit(reference);
+    }
+
+    /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
+    public Kit drawn(Function<Seat, Part> pieces, Map<Side, Placement> placements, Task task, Reference reference) {
+        var other = new TreeMap<SeatName, Seat>();
+        seats.forEach(
+                (name, seat) -> other.put(name, new Seat(name, pieces.apply(seat), seat.count(), seat.fromRider())));
+        var typed = new KitDraft(
+                draft.id(),
+                draft.name(),
+                draft.invented(),
+                draft.note(),
+                draft.seats(),
+                draft.joints(),
+                placements,
+                task);
+        return new Resolution(typed, other, false).built(joints, reference);
+    }
+
+    private static SortedMap<SeatName, Seat> filled(KitDraft draft, Function<String, Part> shelf) {
+        var seats = new TreeMap<SeatName, Seat>();
+        draft.seats().forEach((name, filling) -> seats.put(name, Resolution.filled(name, filling, shelf)));
+        return seats;
     }
 
     /// One pass over a draft; refuses on structure only.
     private static final class Resolution {
         private final KitDraft draft;
         private final boolean partly;
-        private final SortedMap<SeatName, Seat> seats = new TreeMap<>();
+        private final SortedMap<SeatName, Seat> seats;
 
-        Resolution(KitDraft draft, Function<String, Part> shelf, boolean partly) {
+        Resolution(KitDraft draft, SortedMap<SeatName, Seat> seats, boolean partly) {
             this.draft = draft;
+            this.seats = seats;
             this.partly = partly;
-            draft.seats().forEach((name, filling) -> seats.put(name, filled(name, filling, shelf)));
         }
 
         private static Seat filled(SeatName name, KitDraft.Filling filling, Function<String, Part> shelf) {
@@ -147,6 +171,11 @@ public record Kit(
                     known(joint, seat);
                 }
             }
+            return built(joints, reference);
+        }
+
+        /// Stands the parts in drives, ends and kit.
+        Kit built(List<Joint> joints, Reference reference) {
             var ends = new ArrayList<WheelEnd>();
             var drives = new ArrayList<Drive>();
             for (var side : Side.values()) {
@@ -208,9 +237,9 @@ public record Kit(
             }
         }
 
-        private static void optional(String text, Function<String, ?> read) {
+        private static void optional(String text, Consumer<String> read) {
             if (!text.isBlank()) {
-                read.apply(text);
+                read.accept(text);
             }
         }
 

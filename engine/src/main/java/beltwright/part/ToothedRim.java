@@ -1,6 +1,7 @@
 package beltwright.part;
 
 import beltwright.quantity.Dimension;
+import beltwright.quantity.Range;
 
 /// The toothed rim of a pulley: what meets the belt.
 public record ToothedRim(
@@ -63,9 +64,19 @@ public record ToothedRim(
         return pitchDiameterMm() - 2 * profile.pitchLineDifferentialMm();
     }
 
-    /// {@return the largest diameter of the pulley with its belt on, at the flange's upper limit (mm)}
-    public double reachDiameterMm() {
+    /// {@return the largest diameter of the pulley with its belt on (mm)}
+    public Range reachMm() {
         double belted = outsideDiameterMm() + 2 * (profile.heightMm() - profile.toothHeightMm());
-        return flanges == Flanges.NONE ? belted : Math.max(belted, flangeDiameterMm.upper());
+        return flanges == Flanges.NONE
+                ? Range.exact(belted)
+                : new Range(
+                        Math.max(belted, flangeDiameterMm.lower()),
+                        Math.max(belted, flangeDiameterMm.nominal()),
+                        Math.max(belted, flangeDiameterMm.upper()));
+    }
+
+    /// {@return the same, at the flange's upper limit (mm)}
+    public double reachDiameterMm() {
+        return reachMm().high();
     }
 }

@@ -51,6 +51,11 @@ public record Dimension(String of, String text, double nominal, double lower, do
         return Unit.of(of);
     }
 
+    /// {@return this dimension of one piece that has exactly this value}
+    public Dimension drawn(double value) {
+        return new Dimension(of, text, value, value, value, provenance);
+    }
+
     public Dimension forgotten() {
         return unknown(of, provenance);
     }

@@ -1,8 +1,8 @@
 package beltwright.ride;
 
-/// Whoever asked for a ride no longer wants it.
+/// Whoever asked for a long calculation no longer wants it.
 public final class GivenUp extends RuntimeException {
-    GivenUp() {
+    public GivenUp() {
         super("given up");
     }
 }

@@ -157,7 +157,7 @@ final class DriveModel {
         var pulley = drive.drivePulley();
         var rim = pulley.rim();
         all.add(aroundMotor("belt on the drive pulley", pitchRadius(rim) + backOfBelt, faceNear, faceFar));
-        double flange = rim.flangeDiameterMm().upper() / 2;
+        double flange = draw.of(rim.flangeDiameterMm()) / 2;
         double thick = draw.of(rim.flangeThicknessMm());
         if (rim.flanges().onMotorSide()) {
             all.add(aroundMotor("drive pulley's flange", flange, faceNear - thick, faceNear));
@@ -180,7 +180,7 @@ final class DriveModel {
 
     boolean motorSideFlangeIsWidest() {
         var rim = drive.drivePulley().rim();
-        return rim.flanges().onMotorSide() && rim.flangeDiameterMm().upper() / 2 >= pitchRadius(rim) + backOfBelt;
+        return rim.flanges().onMotorSide() && draw.of(rim.flangeDiameterMm()) / 2 >= pitchRadius(rim) + backOfBelt;
     }
 
     List<Solid> wheelPulley() {
@@ -192,7 +192,7 @@ final class DriveModel {
                 Outline.ring(0, 0, pitchRadius(rim) + backOfBelt, bore),
                 wheelFaceNear,
                 wheelFaceFar));
-        double flange = rim.flangeDiameterMm().upper() / 2;
+        double flange = draw.of(rim.flangeDiameterMm()) / 2;
         if (rim.flanges().onMotorSide() && flange > bore) {
             all.add(new Solid("wheel pulley's flange", Outline.ring(0, 0, flange, bore), wheelRimNear, wheelFaceNear));
         }
