@@ -311,8 +311,8 @@ final class BeltStrengthChecks {
         @Override
         public String says(Subject s, Reading r) {
             if (r.capacity() < r.demand()) {
-                return "no band: " + r.capacityText() + " N is the most, by " + Tension.upperEnd(s) + "; " + r.demandText()
-                        + " N is the least";
+                return "no band: " + r.capacityText() + " N is the most, by " + Tension.upperEnd(s) + "; "
+                        + r.demandText() + " N is the least";
             }
             return r.demandText() + " to " + r.capacityText() + " N; the upper end by " + Tension.upperEnd(s);
         }

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/// Jobs of the workshop in a browser: how tight is the belt of this kit to be, what would other motor screws change, and
+/// Jobs of the workshop in a browser: how tight is the belt of this kit to be, what would other motor screws change,
+/// and
 /// what gives first.
 class TensionTrialTest {
     private static final String KIT = "steep-street";
@@ -59,8 +60,7 @@ class TensionTrialTest {
         assertThat(page.locator(".belt svg.drawing").first().textContent()).contains("target", "least", "most");
 
         var edit = kit().drives().getFirst().motorScrew().id() + ".strength=A2-70";
-        page.navigate(
-                tried.at("kits/" + KIT + "/tension?set=" + URLEncoder.encode(edit, StandardCharsets.UTF_8)));
+        page.navigate(tried.at("kits/" + KIT + "/tension?set=" + URLEncoder.encode(edit, StandardCharsets.UTF_8)));
         var weaker = card(kit(Edit.parse(edit)));
         assertThat(weaker.mostN()).isLessThan(card(kit()).mostN());
         assertThat(band(page)).isEqualTo(TensionTables.band(weaker));
@@ -79,8 +79,7 @@ class TensionTrialTest {
                 .orElseThrow();
         var page = tried.page();
         page.navigate(tried.at("kits/" + KIT + "/weakest"));
-        assertThat(page.locator(".first").first().textContent())
-                .contains(TensionTables.givesFirst(chain, false));
+        assertThat(page.locator(".first").first().textContent()).contains(TensionTables.givesFirst(chain, false));
         var to = page.locator(".drive").first().locator("a:text-is(\"" + link.name() + "\")");
         to.focus();
         page.keyboard().press("Enter");
