@@ -70,6 +70,7 @@ class WeakestLinkTest {
         var kit = kit(id);
         var keys = Dossiers.of(kit).findings().stream().map(Finding::key).toList();
         for (var chain : chains(kit)) {
+            assertThat(chain.links()).extracting(WeakestLink.Link::name).doesNotHaveDuplicates();
             double last = 0;
             for (var link : chain.links()) {
                 if (!Double.isNaN(link.driveNm())) {

@@ -53,6 +53,16 @@ final class PulleyGripChecks {
             return true;
         }
 
+        @Override
+        String gives() {
+            return "the wheel pulley slips under its screws";
+        }
+
+        @Override
+        WeakestLink.Kind kind(Subject s) {
+            return WeakestLink.Kind.SLIPS;
+        }
+
         private static double headMm2(Subject s, At at) {
             var screw = s.drive().pulleyScrew();
             return HeadPressure.overHoleMm2(
@@ -142,6 +152,16 @@ final class PulleyGripChecks {
         @Override
         boolean torqued() {
             return true;
+        }
+
+        @Override
+        String gives() {
+            return "the pressed pulley turns in its wheel";
+        }
+
+        @Override
+        WeakestLink.Kind kind(Subject s) {
+            return WeakestLink.Kind.SLIPS;
         }
 
         private static PressFit.Stuff stuff(Subject s, At at, String material) {

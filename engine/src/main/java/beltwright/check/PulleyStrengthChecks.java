@@ -68,6 +68,11 @@ final class PulleyStrengthChecks {
             return true;
         }
 
+        @Override
+        String gives() {
+            return onMotor ? "the drive pulley's teeth shear off" : "the wheel pulley's teeth shear off";
+        }
+
         private ToothedRim rim(Subject s) {
             return onMotor
                     ? s.drive().drivePulley().rim()
@@ -227,6 +232,11 @@ final class PulleyStrengthChecks {
         }
 
         @Override
+        String gives() {
+            return "the drive lugs shear off";
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             double width = at.least(s.drive().wheelPulley().lugWidthMm());
             return ToothShear.shearMpa(lugN(s, at, motorNm), width, width);
@@ -261,6 +271,11 @@ final class PulleyStrengthChecks {
                     "lug-bearing",
                     "Drive lugs do not crush the core",
                     "statics; lug as deep as wide, peak, pressure that a plastic bears: " + HABIT);
+        }
+
+        @Override
+        String gives() {
+            return "the drive lugs crush the core";
         }
 
         private static double bears(Subject s, At at, String material) {

@@ -92,15 +92,19 @@ public final class TensionChart {
         sketch.text(new Point(plot.right(), y + 7.5), "pluck of the free span, Hz", Plot.SMALL, Anchor.END);
     }
 
+    /// Named in its middle, or beside the target where that lies in it.
     private void zone(double from, double to, Fill fill, String words) {
         double a = plot.px(from);
         double b = plot.px(to);
         sketch.rectangle(a, BOTTOM + BAR, b, BOTTOM + BAR_TOP, LineClass.OUTLINE, fill);
+        double target = Math.clamp(plot.px(card.setN()), a, b);
+        double left = target - a > b - target ? a : target;
+        double right = target - a > b - target ? target : b;
         double wide = words.length() * Plot.LETTERS * LETTER_WIDE + 2;
-        if (words.isEmpty() || b - a < wide + 2) {
+        if (words.isEmpty() || right - left < wide + 2) {
             return;
         }
-        double middle = (a + b) / 2;
+        double middle = (left + right) / 2;
         double y = BOTTOM + (BAR + BAR_TOP) / 2;
         sketch.rectangle(middle - wide / 2, y - 2.3, middle + wide / 2, y + 2.3, LineClass.DIMENSION, Fill.PAPER);
         sketch.text(new Point(middle, y - 1.1), words, Plot.LETTERS, Anchor.MIDDLE);
@@ -131,7 +135,7 @@ public final class TensionChart {
         if (Double.isFinite(card.warmerN())) {
             double warm = plot.px(card.setN() + card.warmerN());
             sketch.line(warm, BOTTOM + BAR, warm, y, LineClass.HIDDEN);
-            sketch.text(new Point(warm + 1.2, y + 1.4), "warm", Plot.SMALL, Anchor.START);
+            sketch.text(new Point(warm + 1.2, BOTTOM + BAR + 1.6), "warm", Plot.SMALL, Anchor.START);
         }
         var words = "target " + said(card.setN());
         boolean end = at + words.length() * Plot.LETTERS * LETTER_WIDE > plot.right();
