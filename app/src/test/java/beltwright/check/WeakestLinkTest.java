@@ -144,6 +144,18 @@ class WeakestLinkTest {
         }
     }
 
+    /// The belt is set once, at rest: torque that rises later does not set it anew.
+    @Test
+    void theBeltIsSetOnceWhateverTheTorque() {
+        var kit = kit(KIT);
+        var subject = Subject.of(kit, LayoutSolver.solve(kit)).getFirst();
+        double rest = Tension.pullN(subject, At.NOMINAL, 0);
+        assertThat(rest).isEqualTo(2 * Tension.setN(subject, At.NOMINAL));
+        assertThat(Tension.pullN(subject, At.NOMINAL, 1)).isEqualTo(rest);
+        assertThat(chains(kit("quarry-road-load")))
+                .allSatisfy(c -> assertThat(c.links()).noneMatch(l -> Double.isNaN(l.driveNm())));
+    }
+
     @Test
     void jumpTestsTellTheTorqueOfTheTensionThatIsSet() {
         var tested = KIT + ".placements.left.jumpTests=60 N 2.4 Nm, 90 N 3.4 Nm, 120 N 4.4 Nm";
@@ -153,5 +165,6 @@ class WeakestLinkTest {
         var beyond =
                 chains(kit(KIT, tested, KIT + ".placements.left.tensionN=130")).getFirst();
         assertThat(link(beyond, "a tooth jumps").driveNm()).isNaN();
+        assertThat(beyond.needs()).contains("a jump test at the tension that is set");
     }
 }

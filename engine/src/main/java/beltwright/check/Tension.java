@@ -34,9 +34,9 @@ final class Tension {
     }
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
-    static double setN(Subject s, At at, double motorNm) {
+    static double setN(Subject s, At at) {
         var typed = s.drive().placement().tensionN();
-        return typed.known() ? at.most(typed) : SpanTension.FRESH * leastN(s, motorNm);
+        return typed.known() ? at.most(typed) : SpanTension.FRESH * leastN(s, DrivePull.worstNm(s, at));
     }
 
     /// {@return how the tension of the free span is heard}
@@ -70,7 +70,7 @@ final class Tension {
 
     /// {@return pull of both spans on either shaft (N)}
     static double pullN(Subject s, At at, double motorNm) {
-        return Math.max(2 * setN(s, at, motorNm), DrivePull.effectiveN(s, motorNm));
+        return Math.max(2 * setN(s, at), DrivePull.effectiveN(s, motorNm));
     }
 
     /// {@return force (N) that the screws in the slots hold against sliding}
@@ -175,12 +175,7 @@ final class Tension {
                 SpanTension.FRESH,
                 "",
                 "it gives some up in its first hours, common practice, no source");
-        return w.line(
-                "T",
-                "k_fresh·T_least",
-                setN(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL)),
-                "N",
-                "tension of each span at rest");
+        return w.line("T", "k_fresh·T_least", setN(s, At.NOMINAL), "N", "tension of each span at rest");
     }
 
     /// Writes the lines up to the pull of both spans P on either shaft.

@@ -151,7 +151,11 @@ public final class WeakestLink {
             links.add(pack(board));
             links.add(heat(board));
         }
-        links.add(jump(s));
+        var jump = jump(s);
+        links.add(jump);
+        if (Double.isNaN(jump.driveNm) && JumpTests.given(s.drive().placement().jumpTests())) {
+            needs.add("a jump test at the tension that is set");
+        }
         var set = new Working();
         Tension.writeSet(s, set);
         needs.addAll(set.needs());
@@ -228,7 +232,7 @@ public final class WeakestLink {
 
     private static double jumpsNm(Subject s, At at) {
         var typed = s.drive().placement().tensionN();
-        double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL));
+        double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL);
         var tests = s.drive().placement().jumpTests();
         return JumpTests.given(tests)
                 ? JumpTests.parse(tests).torqueNm(set) / Tension.JUMP_MARGIN
