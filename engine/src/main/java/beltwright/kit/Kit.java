@@ -106,9 +106,11 @@ public record Kit(
 
     /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
     public Kit drawn(Function<Seat, Part> pieces, Map<Side, Placement> placements, Task task, Reference reference) {
-        var other = new TreeMap<SeatName, Seat>();
-        seats.forEach(
-                (name, seat) -> other.put(name, new Seat(name, pieces.apply(seat), seat.count(), seat.fromRider())));
+        var other = new TreeMap<>(seats);
+        other.replaceAll((name, seat) -> {
+            var piece = pieces.apply(seat);
+            return piece == seat.part() ? seat : new Seat(name, piece, seat.count(), seat.fromRider());
+        });
         var typed = new KitDraft(
                 draft.id(),
                 draft.name(),
