@@ -3,6 +3,7 @@ package beltwright.app;
 import static beltwright.app.Typesetting.hanging;
 
 import beltwright.kit.Kit;
+import beltwright.power.Governs;
 import beltwright.press.table.PowerTables;
 import beltwright.ride.Caution;
 import beltwright.ride.LimitSheet;
@@ -10,6 +11,7 @@ import beltwright.ride.PowerSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /// A power sheet as a terminal shows it, in three parts that can be asked for alone.
 final class PowerText {
@@ -23,7 +25,12 @@ final class PowerText {
 
     List<String> all() {
         return sheet.needs().isEmpty()
-                ? joined(List.of(title("Power"), answers(), brakes(), limits(), rests()))
+                ? joined(List.of(
+                        title("Power"),
+                        answers(),
+                        brakes(),
+                        titled("Limits to set in the controller", limits()),
+                        rests()))
                 : missing();
     }
 
@@ -91,6 +98,13 @@ final class PowerText {
         var lines = new ArrayList<String>(
                 hanging("", "Hardest electric braking (N) over speed, by how full the pack is", columns));
         lines.addAll(TableText.of(PowerTables.forces(sheet)).lines(columns));
+        if (sheet.braking().stream().flatMap(c -> c.points().stream()).anyMatch(p -> p.governs() == Governs.OVER_RUN)) {
+            lines.addAll(hanging(
+                    "",
+                    "Where back-EMF passes the voltage of the pack, the motors brake by themselves, whatever is asked"
+                            + " (over-run).",
+                    columns));
+        }
         return lines;
     }
 
@@ -120,6 +134,11 @@ final class PowerText {
         return lines;
     }
 
+    private List<String> titled(String title, List<String> lines) {
+        return Stream.concat(hanging("", title, columns).stream(), lines.stream())
+                .toList();
+    }
+
     private List<String> rests() {
         return rests(sheet.notes(), sheet.estimates(), columns);
     }
@@ -131,7 +150,8 @@ final class PowerText {
         if (!estimates.isEmpty()) {
             lines.addAll(hanging(
                     "",
-                    "Rests on " + estimates.size() + " estimates; a measured value takes the place of each:",
+                    "Rests on " + estimates.size() + (estimates.size() == 1 ? " estimate" : " estimates")
+                            + "; a measured value takes the place of each:",
                     columns));
             estimates.forEach(e -> lines.addAll(hanging("  ", e, columns)));
         }

@@ -4,6 +4,7 @@ import static beltwright.app.Typesetting.hanging;
 
 import beltwright.press.table.Ridden;
 import beltwright.press.table.RideTables;
+import beltwright.press.table.Table;
 import beltwright.quantity.Numbers;
 import beltwright.ride.Caution;
 import beltwright.ride.Channel;
@@ -29,11 +30,21 @@ final class RideText {
         parts.add(title());
         parts.add(TableText.of(tables.summary()).lines(columns));
         all.forEach(one -> parts.add(events(one)));
-        parts.add(TableText.of(tables.governed()).lines(columns));
-        parts.add(TableText.of(tables.energy()).lines(columns));
+        parts.add(titled(tables.governed()));
+        parts.add(titled(tables.energy()));
         parts.add(cautions());
         all.forEach(one -> parts.add(rests(one)));
         return PowerText.joined(parts);
+    }
+
+    /// A table that has no room for columns has none for its headings; the first is its title.
+    private List<String> titled(Table table) {
+        var title = table.heads().getFirst();
+        var lines = new ArrayList<>(TableText.of(table).lines(columns));
+        if (!lines.isEmpty() && !lines.getFirst().startsWith(title)) {
+            lines.addAll(0, hanging("", title, columns));
+        }
+        return lines;
     }
 
     private List<String> title() {

@@ -16,17 +16,26 @@ final class TableText {
     private static final String BETWEEN = "  ";
 
     private final List<String> heads;
+    private final List<String> told;
     private final List<List<String>> rows = new ArrayList<>();
 
     /// @param heads of columns; numbers stand to the right, words to the left
     TableText(String... heads) {
-        this.heads = List.of(heads);
+        this(new Table(List.of(heads), List.of()));
+    }
+
+    private TableText(Table table) {
+        this.heads = table.heads();
+        this.told = table.told();
+        rows.addAll(table.rows());
     }
 
     static TableText of(Table table) {
-        var text = new TableText(table.heads().toArray(String[]::new));
-        table.rows().forEach(text::row);
-        return text;
+        return new TableText(table);
+    }
+
+    void row(String... cells) {
+        row(List.of(cells));
     }
 
     void row(List<String> cells) {
@@ -34,10 +43,6 @@ final class TableText {
             throw new IllegalArgumentException(cells + " under " + heads);
         }
         rows.add(List.copyOf(cells));
-    }
-
-    void row(String... cells) {
-        row(List.of(cells));
     }
 
     List<String> lines(int columns) {
@@ -54,7 +59,8 @@ final class TableText {
         boolean wide = fixed + Math.min(widths[last], LEAST_FOR_LAST) <= columns;
         var lines = new ArrayList<String>();
         if (!wide) {
-            rows.forEach(row -> lines.addAll(outdented(sentence(row), columns)));
+            var table = new Table(heads, told, rows);
+            rows.forEach(row -> lines.addAll(outdented(table.sentence(row), columns)));
             return lines;
         }
         var numbers = new boolean[heads.size()];
@@ -82,15 +88,5 @@ final class TableText {
 
     private static boolean isNumber(String cell) {
         return cell.isEmpty() || Character.isDigit(cell.charAt(0)) || "−∞…".indexOf(cell.charAt(0)) >= 0;
-    }
-
-    private String sentence(List<String> row) {
-        var told = new ArrayList<String>();
-        for (int i = 1; i < row.size(); i++) {
-            if (!row.get(i).isEmpty()) {
-                told.add((heads.get(i) + " " + row.get(i)).strip());
-            }
-        }
-        return row.getFirst() + (told.isEmpty() ? "" : ": " + String.join(", ", told));
     }
 }

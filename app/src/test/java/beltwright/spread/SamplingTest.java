@@ -188,9 +188,9 @@ class SamplingTest {
         var certain = Sampling.of(kit(id), 600, 5).odds().stream()
                 .filter(o -> o.finding().verdict() == Verdict.HOLDS)
                 .toList();
-        assertThat(certain).hasSizeGreaterThan(60).allSatisfy(o -> assertThat(o.holds())
-                .as(o.finding().key())
-                .isEqualTo(o.kits()));
+        assertThat(certain)
+                .hasSizeGreaterThan(60)
+                .allSatisfy(o -> assertThat(o.holds()).as(o.finding().key()).isEqualTo(o.kits()));
     }
 
     /// A check that reads no seat of several pieces does not move when only those move, and neither does the layout.

@@ -130,7 +130,7 @@ final class AxleStrengthChecks {
             return most;
         }
 
-        /// {@return the case that decides at nominal}
+        /// {@return the case that decides at nominal; the first that cannot be told}
         final Worst worst(Subject s) {
             var load = new AxleLoad(s, At.NOMINAL, motorNm(s, At.NOMINAL));
             var worst = new Worst(sections()[0], cases()[0]);
@@ -138,6 +138,9 @@ final class AxleStrengthChecks {
             for (var section : sections()) {
                 for (var of : cases()) {
                     double stress = stressMpa(s, At.NOMINAL, load, section, of);
+                    if (Double.isNaN(stress)) {
+                        return new Worst(section, of);
+                    }
                     if (stress > most) {
                         most = stress;
                         worst = new Worst(section, of);

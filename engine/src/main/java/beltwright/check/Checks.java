@@ -30,7 +30,9 @@ public final class Checks {
                     ShaftJointChecks.all(),
                     PlateChecks.all(),
                     AxleStrengthChecks.all(),
-                    List.<Check>of(new BrakingCheck(), new HardwareCheck()))
+                    BearingLoadChecks.all(),
+                    PulleyStrengthChecks.all(),
+                    List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 

@@ -258,6 +258,16 @@ final class HangerJointChecks {
         }
 
         @Override
+        String gives() {
+            return fixing == Mount.Fixing.CLAMP ? "the clamp turns on the hanger" : "the flange slips on the hanger";
+        }
+
+        @Override
+        WeakestLink.Kind kind(Subject s) {
+            return fixing == Mount.Fixing.CLAMP && !Clamp.round(s) ? WeakestLink.Kind.BREAKS : WeakestLink.Kind.SLIPS;
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             return MountLoad.turningNm(s, at, motorNm);
         }

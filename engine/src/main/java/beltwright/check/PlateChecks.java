@@ -68,6 +68,11 @@ final class PlateChecks {
             return true;
         }
 
+        @Override
+        String gives() {
+            return "the mount plate bends";
+        }
+
         private static double slotMpa(Subject s, At at, double motorNm) {
             double turning = DrivePull.wheelNm(s, motorNm) + Tension.joltN(s, at) * slotArmMm(s, at) / 1000;
             return notch(s, at)
@@ -168,6 +173,11 @@ final class PlateChecks {
         @Override
         boolean torqued() {
             return true;
+        }
+
+        @Override
+        String gives() {
+            return "the mount plate cracks in time";
         }
 
         private static double meanMpa(Subject s, At at, double motorNm) {

@@ -46,6 +46,19 @@ final class ShaftJointChecks {
         }
 
         @Override
+        String gives() {
+            return "the drive pulley turns on its shaft";
+        }
+
+        @Override
+        WeakestLink.Kind kind(Subject s) {
+            return switch (form(s)) {
+                case NONE, SCREWS -> WeakestLink.Kind.SLIPS;
+                case KEY, FLAT -> WeakestLink.Kind.BREAKS;
+            };
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             return at.most(Assumed.peak(s.kit())) * motorNm;
         }

@@ -54,6 +54,16 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        String gives() {
+            return "the motor slides in its slots";
+        }
+
+        @Override
+        WeakestLink.Kind kind(Subject s) {
+            return WeakestLink.Kind.SLIPS;
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             return Tension.pullN(s, at, motorNm) + Tension.joltN(s, at);
         }
@@ -276,6 +286,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        String gives() {
+            return "the motor lifts off its plate";
+        }
+
+        @Override
         double demand(Subject s, At at, double motorNm) {
             return (1 - Tipping.share(s)) * Tipping.pullN(s, at, motorNm);
         }
@@ -347,6 +362,11 @@ final class SlotStrengthChecks {
         @Override
         boolean torqued() {
             return true;
+        }
+
+        @Override
+        String gives() {
+            return "the motor screws stretch";
         }
 
         @Override

@@ -38,7 +38,7 @@ abstract class StrengthCheck extends Check {
     }
 
     /// {@return what it does when it gives}
-    WeakestLink.Kind kind() {
+    WeakestLink.Kind kind(Subject s) {
         return WeakestLink.Kind.BREAKS;
     }
 

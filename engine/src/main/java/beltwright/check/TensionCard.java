@@ -223,8 +223,17 @@ public record TensionCard(
     }
 
     private TensionCard with(List<String> told) {
+        return of(side, told);
+    }
+
+    /// {@return whether the other side is to be set just the same}
+    public boolean alike(TensionCard other) {
+        return of(other.side, other.notes).equals(other) && notes.equals(other.notes);
+    }
+
+    private TensionCard of(Side on, List<String> told) {
         return new TensionCard(
-                side,
+                on,
                 leastN,
                 mostN,
                 because,
@@ -248,6 +257,11 @@ public record TensionCard(
     /// {@return how the free span sounds at this tension (Hz)}
     public double frequencyHz(double tensionN) {
         return Math.sqrt((tensionN + offsetN) / factor);
+    }
+
+    /// {@return tension at which the free span sounds so (N)}
+    public double tensionN(double frequencyHz) {
+        return factor * frequencyHz * frequencyHz - offsetN;
     }
 
     /// {@return force at mid-span (N) that deflects the free span by `deflectionMm` at this tension}

@@ -172,7 +172,7 @@ public final class WeakestLink {
                 links.add(new Link(
                         strength.gives(),
                         strength.key(s),
-                        strength.kind(),
+                        strength.kind(s),
                         nominal,
                         nominal,
                         worst,

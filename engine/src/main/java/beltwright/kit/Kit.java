@@ -32,6 +32,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -238,9 +239,9 @@ public record Kit(
             }
         }
 
-        private static void optional(String text, Function<String, ?> read) {
+        private static void optional(String text, Consumer<String> read) {
             if (!text.isBlank()) {
-                read.apply(text);
+                read.accept(text);
             }
         }
 

@@ -12,6 +12,9 @@ import beltwright.quantity.Refusal;
 /// @param floorRadiusMm radius of the floor (mm)
 /// @param tipRadiusMm radius of the edges (mm)
 public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusMm) {
+    /// Width of the groove at the outside diameter (mm), as a public table of the cutter's form prints it.
+    public static final double OPENING_MM = 3.25;
+
     /// {@return the form for a pulley of so many teeth}
     public static GrooveForm of(int teeth) {
         if (teeth < 12) {
@@ -28,6 +31,12 @@ public record GrooveForm(double depthMm, double floorRadiusMm, double tipRadiusM
             return new GrooveForm(2.009, 1.270, 0.508);
         }
         return teeth <= 80 ? new GrooveForm(2.052, 1.438, 0.488) : new GrooveForm(2.056, 1.552, 0.569);
+    }
+
+    /// {@return width of a tooth at the outside diameter (mm), where it is narrowest; rounding of its edges not taken
+    /// off}
+    public static double toothMm(double outsideDiameterMm, int teeth) {
+        return Math.PI * outsideDiameterMm / teeth - OPENING_MM;
     }
 
     /// {@return what is left between groove and bore (mm)}

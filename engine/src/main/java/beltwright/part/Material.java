@@ -24,16 +24,26 @@ public record Material(String id, String name, Hatch hatch, Map<Property, Value>
         YOUNG("youngMpa", "modulus of elasticity", "MPa"),
         FATIGUE("fatigueMpa", "stress amplitude that a polished bar stands for ten million turns", "MPa"),
         HEAD("headMpa", "pressure that it stands under the head of a screw", "MPa"),
+        POISSON("poisson", "Poisson's ratio", "", 0, 0.5),
+        EXPANSION("expansionPpmPerK", "thermal expansion, millionths for each kelvin", "1/MK", 1, 400),
         HALF_AT("halfAtC", "temperature at which half of its strength is left", "°C");
 
         private final String field;
         private final String words;
         private final String unit;
+        private final double least;
+        private final double most;
 
         Property(String field, String words, String unit) {
+            this(field, words, unit, 1, 400_000);
+        }
+
+        Property(String field, String words, String unit, double least, double most) {
             this.field = field;
             this.words = words;
             this.unit = unit;
+            this.least = least;
+            this.most = most;
         }
 
         /// {@return its name in the reference file, unit included}
@@ -43,6 +53,16 @@ public record Material(String id, String name, Hatch hatch, Map<Property, Value>
 
         public String unit() {
             return unit;
+        }
+
+        /// {@return the least that a real material has}
+        public double least() {
+            return least;
+        }
+
+        /// {@return the most that a real material has}
+        public double most() {
+            return most;
         }
 
         @Override

@@ -60,5 +60,8 @@ public record Wheel(
         @Field(value = "depth of that recess", min = 1, max = 60)
         Dimension recessDepthMm,
 
+        @Field(value = "outside of the core, under the tread", min = 20, max = 200, when = "recessDiameterMm>0")
+        Dimension coreDiameterMm,
+
         String coreMaterial)
         implements Part {}

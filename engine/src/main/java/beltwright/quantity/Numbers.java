@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 
 /// How a number is written down: plain digits, never an exponent, never more digits than its limits can carry.
 public final class Numbers {
+    private static final int MOST_DIGITS = 15; // of a double
+
     private Numbers() {}
 
     /// {@return the shortest plain text of this value to 10 significant digits}
@@ -38,12 +40,19 @@ public final class Numbers {
     /// The value to as many digits as its band allows: one digit finer than the band is wide, three significant digits
     /// where it has none.
     public static String within(double value, double lower, double upper) {
+        return within(value, lower, upper, MOST_DIGITS);
+    }
+
+    /// As above, but no finer than so many significant digits of the value: numbers that rest on estimates have narrow
+    /// bands where the estimates have no limits.
+    public static String within(double value, double lower, double upper, int digits) {
         double band = upper - lower;
         if (!Double.isFinite(value)) {
             return significant(value, 3);
         }
+        int finest = (int) (digits - 1 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-6))));
         int decimals = band > 0
-                ? (int) Math.ceil(1 - Math.log10(band))
+                ? Math.min(finest, (int) Math.ceil(1 - Math.log10(band)))
                 : (int) Math.ceil(2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-6))));
         return fixed(value, Math.clamp(decimals, 0, 3));
     }

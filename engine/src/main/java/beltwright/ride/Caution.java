@@ -8,8 +8,9 @@ public enum Caution {
             "No electric brake is a parking brake, and none is sure: it is gone with a belt, a wire, the pack or the radio"
                     + " link. The foot brake is counted nowhere here; whoever rides this board must be able to stop with"
                     + " it."),
-    FULL("A full pack takes nothing back: do not start a descent on it. Where the protection board disconnects, the"
-            + " brake is gone at once."),
+    FULL(
+            "A full pack takes little or nothing back: do not start a descent on it. Where the protection board disconnects, the"
+                    + " brake is gone at once."),
     SPEED("Top speed is what the drive reaches, not what can be ridden or stopped safely. Read the way to a stop beside"
             + " it."),
     HEAT(

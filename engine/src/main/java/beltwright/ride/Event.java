@@ -10,8 +10,8 @@ public record Event(double timeS, double distanceM, Kind kind, Governs governs) 
     /// What happened.
     public enum Kind {
         START("starts"),
-        MET("met"),
-        LEFT("left"),
+        MET("begins to govern"),
+        LEFT("no longer governs"),
         STOP("stops"),
         ON("rides on"),
         ROLLS_BACK("cannot start here"),
@@ -40,6 +40,6 @@ public record Event(double timeS, double distanceM, Kind kind, Governs governs) 
     }
 
     public String words() {
-        return kind == Kind.MET || kind == Kind.LEFT ? governs + " " + kind : kind.toString();
+        return kind == Kind.MET || kind == Kind.LEFT ? governs + ": " + kind : kind.toString();
     }
 }

@@ -32,6 +32,8 @@ public record PowerSheet(
 
     /// One number, what it was worked out under, what keeps it from being better, and the formula behind it.
     public record Answer(String key, String name, Range value, String unit, String under, String governs, String how) {
+        private static final int DIGITS = 3;
+
         /// {@return the value with its worst case, to as many digits as that allows}
         public String text() {
             return nominal()
@@ -46,7 +48,7 @@ public record PowerSheet(
             }
             return Double.isInfinite(value.nominal())
                     ? "no end"
-                    : Numbers.within(value.nominal(), value.low(), value.high());
+                    : Numbers.within(value.nominal(), value.low(), value.high(), DIGITS);
         }
 
         /// {@return from worst to best; empty where there is no doubt}
@@ -61,7 +63,11 @@ public record PowerSheet(
         }
 
         private String edge(double at) {
-            return Double.isFinite(at) ? Numbers.within(at, value.low(), value.high()) : Numbers.significant(at, 3);
+            var text = nominal();
+            int point = text.indexOf('.');
+            return Double.isFinite(at)
+                    ? Numbers.fixed(at, point < 0 ? 0 : text.length() - point - 1)
+                    : Numbers.significant(at, DIGITS);
         }
     }
 

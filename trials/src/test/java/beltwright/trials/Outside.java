@@ -27,6 +27,11 @@ final class Outside {
 
     /// {@return what the program printed, errors included}
     static String run(Path folder, List<String> command) throws IOException, InterruptedException {
+        return run(folder, SECONDS, command);
+    }
+
+    /// {@return what the program printed, errors included}
+    static String run(Path folder, int seconds, List<String> command) throws IOException, InterruptedException {
         var printed = folder.resolve("printed.txt");
         var builder = new ProcessBuilder(command)
                 .directory(folder.toFile())
@@ -35,9 +40,9 @@ final class Outside {
                 .redirectOutput(printed.toFile());
         builder.environment().put("HOME", folder.toString());
         var process = builder.start();
-        if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
+        if (!process.waitFor(seconds, TimeUnit.SECONDS)) {
             process.destroyForcibly();
-            throw new IllegalStateException(command.getFirst() + " was still running after " + SECONDS + " s");
+            throw new IllegalStateException(command.getFirst() + " was still running after " + seconds + " s");
         }
         var text = Files.readString(printed);
         if (process.exitValue() != 0) {

@@ -115,6 +115,11 @@ public final class Bench implements AutoCloseable {
         config.routes.post("/parts/paste", parts::pasted);
         config.routes.post("/parts/save", parts::save);
         config.routes.get("/parts/{part}", parts::open);
+        var tension = new TensionPages(this);
+        config.routes.get("/kits/{kit}/tension", tension::tension);
+        config.routes.get("/kits/{kit}/tension/json", tension::tensionJson);
+        config.routes.get("/kits/{kit}/weakest", tension::weakest);
+        config.routes.get("/kits/{kit}/weakest/json", tension::weakestJson);
         var road = new RoadPages(this);
         config.routes.get("/kits/{kit}/power", road::power);
         config.routes.get("/kits/{kit}/power/json", road::json);

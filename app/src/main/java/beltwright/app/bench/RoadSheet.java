@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/// What every page of a kit on the road shows around its own matter: the kit, its edits, the way to the other pages.
+/// What every page of a kit beside its sheet shows around its own matter: the kit, its edits, the way to the other
+/// pages.
 ///
 /// @param here which page this is, as the end of its address
 public record RoadSheet(Shelf shelf, Draft draft, Kit kit, String here) {
     private static final List<String[]> PAGES = List.of(
             new String[] {"", "Sheet"},
+            new String[] {"/tension", "Tension"},
+            new String[] {"/weakest", "Weakest link"},
             new String[] {"/power", "Power"},
             new String[] {"/brakes", "Brakes"},
             new String[] {"/limits", "Limits"},

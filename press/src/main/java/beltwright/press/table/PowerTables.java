@@ -50,7 +50,11 @@ public final class PowerTables {
                     why));
         }
         return new Table(
-                List.of("from km/h", "way m", "with reaction m", "s", "pack full: way m", "held back by"), rows);
+                List.of("from km/h", "way m", "with reaction m", "s", "pack full m", "held back by"),
+                List.of(
+                        "from %s km/h",
+                        "way %s m", "with reaction %s m", "%s s", "with the pack full way %s m", "held back by: %s"),
+                rows);
     }
 
     /// {@return what is left of the brake when something is not as it should be}
@@ -66,7 +70,15 @@ public final class PowerTables {
                     row.governs() + (row.note().isEmpty() ? "" : "; " + row.note())));
         }
         return new Table(
-                List.of("what", "m/s² at 10 km/h", "at cruise", "way m", "with reaction m", "held back by"), rows);
+                List.of("what", "m/s² at 10 km/h", "at cruise", "way m", "with reaction m", "held back by"),
+                List.of(
+                        "%s",
+                        "slows down at %s m/s² at 10 km/h",
+                        "%s at cruise",
+                        "way %s m",
+                        "with reaction %s m",
+                        "held back by: %s"),
+                rows);
     }
 
     /// {@return the limits to set}
@@ -81,7 +93,10 @@ public final class PowerTables {
                     row.protects(),
                     row.reason()));
         }
-        return new Table(List.of("Limit to set", "value", "stated", "spares", "reason"), rows);
+        return new Table(
+                List.of("Limit to set", "value", "stated", "spares", "reason"),
+                List.of("%s", "%s", "stated %s", "spares the %s", "because: %s"),
+                rows);
     }
 
     private static String kmh(double speedMps) {

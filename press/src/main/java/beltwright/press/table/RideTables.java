@@ -78,7 +78,7 @@ public final class RideTables {
         }
         rows.add(row("sum of all but the first", r -> wh(energy(r).spentJ())));
         rows.add(row(
-                "missing, parts in a million of all that passed through the cells",
+                "not accounted for (parts in a million)",
                 r -> Numbers.fixed(1e6 * energy(r).openShare(), 2)));
         return table("Energy (Wh)", rows);
     }

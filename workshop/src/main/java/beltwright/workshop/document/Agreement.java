@@ -1,7 +1,10 @@
 package beltwright.workshop.document;
 
+import beltwright.kit.JumpTests;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
+import beltwright.part.Belt;
+import beltwright.part.HungWeights;
 import beltwright.part.Kinds;
 import beltwright.part.Part;
 import beltwright.part.Reference;
@@ -14,11 +17,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SequencedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /// What documents must agree on before they are kept together: ids, parts that exist and are of the right kind, fields
-/// that were measured, materials that the reference file knows.
+/// that were measured, materials and grades that the reference file knows, tests of a belt that read as such.
 public final class Agreement {
     private final Reading reading;
     private final Map<String, Document> stored;
@@ -121,9 +125,20 @@ public final class Agreement {
 
     private void inside(Reading.Typed typed) {
         switch (typed.document()) {
-            case Document.OfPart(var part) -> materials(typed, part);
+            case Document.OfPart(var part) -> {
+                materials(typed, part);
+                if (part instanceof Belt belt) {
+                    reads(typed, "grade", belt.grade(), reference::grade);
+                    reads(typed, "hungWeights", belt.hungWeights(), HungWeights::parse);
+                }
+            }
             case Document.OfKit(var kit) -> {
-                if (kit.seats().values().stream().allMatch(f -> parts.containsKey(f.part()))) {
+                int before = mistakes.size();
+                kit.placements()
+                        .forEach((side, placement) -> reads(
+                                typed, "placements." + side + ".jumpTests", placement.jumpTests(), JumpTests::parse));
+                if (before == mistakes.size()
+                        && kit.seats().values().stream().allMatch(f -> parts.containsKey(f.part()))) {
                     resolves(typed, kit);
                 }
             }
@@ -155,6 +170,17 @@ public final class Agreement {
                         "'" + material + "' is not in the reference file",
                         String.join(", ", known),
                         Scope.Nearest.mend(material, known)));
+            }
+        }
+    }
+
+    /// Holds a text with a form of its own against that form.
+    private void reads(Reading.Typed typed, String path, String text, Function<String, ?> read) {
+        if (!text.isBlank()) {
+            try {
+                read.apply(text);
+            } catch (Refusal r) {
+                mistakes.add(typed.mistake(path, r.wrong(), r.allowed(), r.mend()));
             }
         }
     }

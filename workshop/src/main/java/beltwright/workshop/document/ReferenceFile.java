@@ -139,7 +139,8 @@ public final class ReferenceFile {
         if (source == null || value == null) {
             return null;
         }
-        var form = new FieldForm(property.field(), Dimension.class, property.toString(), 1, 400_000);
+        var form = new FieldForm(
+                property.field(), Dimension.class, property.toString(), property.least(), property.most());
         var read = form.dimension(at, value, typed.line(), Documents.NO_SOURCE);
         return read == null ? null : new Material.Value(read.nominal(), source);
     }

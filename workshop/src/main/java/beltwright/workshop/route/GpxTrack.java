@@ -40,7 +40,8 @@ final class GpxTrack {
                             ? "declares a document type or entities"
                             : "is not a GPX file: "
                                     + LongTable.shown(message.replaceAll("\\s+", " ")
-                                            .replaceFirst("Invalid GPX: (ParseError at )?", "")),
+                                            .replaceFirst("Invalid GPX: (ParseError at )?", "")
+                                            .replaceFirst("\\[row,col\\]:\\[(\\d+),\\d+\\] Message:", "line $1,")),
                     "GPX 1.0 or 1.1 without a document type",
                     "export the track again as GPX");
         }

@@ -1,0 +1,151 @@
+package beltwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import beltwright.app.DemoKits;
+import beltwright.belt.SpanFrequency;
+import beltwright.kit.JumpTests;
+import beltwright.layout.LayoutSolver;
+import beltwright.quantity.Numbers;
+import beltwright.workshop.Edit;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/// What must hold of a tension card, whatever the kit.
+@Tag("law")
+class TensionCardTest {
+    private static final String KIT = "market-hill-single";
+
+    static Stream<String> kits() {
+        return DemoKits.ids();
+    }
+
+    private static List<TensionCard> cards(String kit, String... edits) {
+        var read = Stream.of(edits).map(Edit::parse).toList();
+        var resolved = DemoKits.SHELF.with(read).kit(kit);
+        return TensionCard.of(resolved, LayoutSolver.solve(resolved));
+    }
+
+    private static TensionCard card(String... edits) {
+        return cards(KIT, edits).getFirst();
+    }
+
+    @ParameterizedTest
+    @MethodSource("kits")
+    void theTargetLiesInTheBandOrTheCardSaysSo(String kit) {
+        for (var edit : new String[] {"1.2", "0.6", "0.3"}) {
+            for (var card : cards(kit, kit + ".task.gripShare=" + edit)) {
+                if (card.band()) {
+                    assertThat(card.leastN()).isLessThanOrEqualTo(card.mostN());
+                    boolean inside = card.setN() >= card.leastN() && card.setN() <= card.mostN();
+                    assertThat(inside
+                                    || card.notes().stream()
+                                            .anyMatch(n -> n.contains("needed") || n.contains("more than")))
+                            .as("%s at %s: %s", kit, edit, card)
+                            .isTrue();
+                } else {
+                    assertThat(card.why()).isNotEmpty();
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("kits")
+    void soundAndTensionGoBothWaysAndRiseTogether(String kit) {
+        for (var card : cards(kit)) {
+            double last = 0;
+            for (double tension = 10; tension < 500; tension += 7) {
+                double hertz = card.frequencyHz(tension);
+                assertThat(card.tensionN(hertz)).isCloseTo(tension, within(1e-9));
+                assertThat(hertz).isGreaterThan(last);
+                last = hertz;
+            }
+        }
+    }
+
+    @Test
+    void theBandShrinksAsFrictionScattersMore() {
+        var screwsAlone = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id() + ".bearingStaticN=unknown";
+        double wide = Double.POSITIVE_INFINITY;
+        for (var scatter : new String[] {"0.01", "0.02", "0.04", "0.06"}) {
+            var card = card(screwsAlone, KIT + ".task.jointFriction=0.12 ±" + scatter);
+            assertThat(card.mostN() - card.leastN()).isLessThan(wide);
+            wide = card.mostN() - card.leastN();
+        }
+        wide = Double.POSITIVE_INFINITY;
+        for (var scatter : new String[] {"5", "20", "35", "50"}) {
+            var card = card(screwsAlone, KIT + ".task.preloadScatterPercent=" + scatter);
+            assertThat(card.mostN() - card.leastN()).isLessThan(wide);
+            wide = card.mostN() - card.leastN();
+        }
+    }
+
+    @Test
+    void aBeltThatIsTightAndWarmSaysSo() {
+        var belt = DemoKits.SHELF.kit(KIT).drives().getFirst().belt().id() + ".stiffnessN=50000";
+        var loose = card(belt, KIT + ".task.mountC=21");
+        var warm = card(belt, KIT + ".task.mountC=80");
+        assertThat(warm.warmerN()).isGreaterThan(loose.warmerN()).isPositive();
+        assertThat(warm.rippleN()).isPositive();
+        assertThat(card(KIT + ".task.mountC=80").warmerN()).isNaN();
+    }
+
+    /// A stiff string made by its own formula, written down as weights and sounds, gives its mass and stiffness back.
+    @Test
+    void hungWeightsGiveAStiffStringBack() {
+        double massKgM = 0.0525;
+        double bending = 60_000;
+        var text = new StringBuilder("span 80 mm:");
+        for (double tension : new double[] {40, 90, 150, 220}) {
+            double hertz = SpanFrequency.stiffHz(tension, massKgM, 80, bending);
+            text.append(tension == 40 ? " " : ", ")
+                    .append(Numbers.plain(tension))
+                    .append(" N ")
+                    .append(Numbers.plain(hertz))
+                    .append(" Hz");
+        }
+        var belt = DemoKits.SHELF.kit(KIT).drives().getFirst().belt().id();
+        var card = card(belt + ".hungWeights=" + text);
+        double span = card.spanMm();
+        assertThat(card.factor()).isCloseTo(4 * massKgM * span * span / 1e6, within(1e-8));
+        assertThat(card.offsetN()).isCloseTo(Math.PI * Math.PI * bending / (span * span), within(1e-3));
+        assertThat(card.calibrated()).isEqualTo("4 hung weights on 80 mm");
+        assertThat(card.frequencyHz(120)).isCloseTo(SpanFrequency.stiffHz(120, massKgM, span, bending), within(1e-3));
+    }
+
+    @Test
+    void jumpTestsTakeTheHabitsPlaceAndReachNoFurther() {
+        var text = "60 N 2.4 Nm, 90 N 3.4 Nm, 120 N 4.4 Nm";
+        var tried = card(KIT + ".placements.left.jumpTests=" + text);
+        var kit = DemoKits.SHELF.kit(KIT);
+        var subject = Subject.of(kit, LayoutSolver.solve(kit)).getFirst();
+        double torque = 1.25 * DrivePull.worstNm(subject, At.WORST);
+        assertThat(tried.leastN()).isCloseTo(60 + (torque - 2.4) * 30, within(1e-9));
+        assertThat(tried.notes()).noneMatch(n -> n.contains("habit"));
+
+        var low = card(KIT + ".placements.left.jumpTests=20 N 0.7 Nm, 30 N 1.0 Nm, 40 N 1.4 Nm");
+        assertThat(low.known()).isFalse();
+        assertThat(low.why()).isEqualTo("cannot tell: needs a jump test at a higher tension");
+    }
+
+    @Test
+    void aLineOfJumpTestsGoesBothWaysAndNoFurther() {
+        var tests = JumpTests.parse("60 N 4.1 Nm, 80 N 5.6 Nm, 100 N 6.9 Nm");
+        for (double tension = 62; tension <= 100; tension += 4.75) {
+            assertThat(tests.tensionN(tests.torqueNm(tension))).isCloseTo(tension, within(1e-9));
+        }
+        for (var test : tests.tests()) {
+            assertThat(tests.torqueNm(test.tensionN())).isLessThanOrEqualTo(test.torqueNm() + 1e-12);
+        }
+        assertThat(tests.torqueNm(100.1)).isNaN();
+        assertThat(tests.torqueNm(59.9)).isNaN();
+        assertThat(tests.tensionN(8)).isNaN();
+        assertThat(tests.tensionN(1)).isEqualTo(60);
+    }
+}
