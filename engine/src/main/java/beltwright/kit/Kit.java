@@ -173,7 +173,15 @@ public record Kit(
                     known(joint, seat);
                 }
             }
-            return built(joints, reference);
+            var kit = built(joints, reference);
+            for (var drive : kit.drives()) {
+                try {
+                    optional(drive.placement().jumpTests(), JumpTests::parse);
+                } catch (Refusal r) {
+                    throw r.within("placements." + drive.side());
+                }
+            }
+            return kit;
         }
 
         /// Stands the parts in drives, ends and kit.
@@ -279,11 +287,6 @@ public record Kit(
                         "missing",
                         "motor, aboveAxleDeg, plateInsetMm, pulleyStandoffMm",
                         "say where the " + side + " motor sits");
-            }
-            try {
-                optional(placement.jumpTests(), JumpTests::parse);
-            } catch (Refusal r) {
-                throw r.within("placements." + side);
             }
             var mount = part(side, Role.MOUNT, Mount.class);
             var drivePulley = part(side, Role.DRIVE_PULLEY, DrivePulley.class);
