@@ -60,9 +60,7 @@ abstract class StrengthCheck extends Check {
     @Override
     public final void measureDrawn(Subject drawn, Subject designed, Reading out) {
         double motorNm = motorNm(drawn, At.NOMINAL);
-        out.set(
-                Range.exact(demand(drawn, At.NOMINAL, motorNm)),
-                Range.exact(capacity(drawn, At.NOMINAL, motorNm)));
+        out.set(Range.exact(demand(drawn, At.NOMINAL, motorNm)), Range.exact(capacity(drawn, At.NOMINAL, motorNm)));
     }
 
     @Override

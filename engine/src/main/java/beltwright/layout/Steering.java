@@ -135,7 +135,8 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
             return Math.min(best, lowest(a -> new Along(a).least(), angle - step, angle + step));
         }
 
-        /// {@return how far a point of the body can be from the nearest of the coarse ones, and so how much nearer to the
+        /// {@return how far a point of the body can be from the nearest of the coarse ones, and so how much nearer to
+        /// the
         /// deck (mm)}
         private double beyondCoarse() {
             double length = Math.sqrt((to[0] - from[0]) * (to[0] - from[0])

@@ -240,17 +240,12 @@ public final class Sampling {
                         new Odds.Influence(
                                 input.where(),
                                 input.dimension().of(),
+                                input.dimension().text(),
                                 pieces.pieces(input),
                                 input.distribution(),
                                 share,
                                 correlation > 0),
-                        (a, b) -> new Odds.Influence(
-                                a.where(),
-                                a.dimension(),
-                                a.pieces(),
-                                a.distribution(),
-                                a.share() + b.share(),
-                                a.rising()));
+                        (a, one) -> a.plus(one.share()));
             }
         }
         return shares.values().stream()
