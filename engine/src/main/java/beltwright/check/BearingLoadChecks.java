@@ -120,6 +120,11 @@ final class BearingLoadChecks {
             return false; // a belt is set as tight as the worst torque asks and stays so
         }
 
+        @Override
+        String gives() {
+            return "the wheel's bearings wear out too soon";
+        }
+
         private static double turns(Subject s, At at, AxleLoad load, boolean outer) {
             double equivalent = BearingLife.equivalentN(load.bearingN(outer, Case.RIDING), 0, OUTER_TURNS, 1, 0);
             return BearingLife.millionTurns(Wheel.ratedN(Wheel.of(s, outer), at), equivalent);
@@ -351,6 +356,11 @@ final class BearingLoadChecks {
         @Override
         boolean torqued() {
             return true;
+        }
+
+        @Override
+        String gives() {
+            return "the motor's front bearing is dented";
         }
 
         @Override

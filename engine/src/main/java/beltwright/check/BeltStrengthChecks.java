@@ -311,10 +311,10 @@ final class BeltStrengthChecks {
         @Override
         public String says(Subject s, Reading r) {
             if (r.capacity() < r.demand()) {
-                return "no band: " + Tension.upperEnd(s) + " stand " + r.capacityText() + " N; " + r.demandText()
-                        + " N is the least";
+                return "no band: " + r.capacityText() + " N is the most, by " + Tension.upperEnd(s) + "; "
+                        + r.demandText() + " N is the least";
             }
-            return r.demandText() + " to " + r.capacityText() + " N; " + Tension.upperEnd(s) + " set the upper end";
+            return r.demandText() + " to " + r.capacityText() + " N; the upper end by " + Tension.upperEnd(s);
         }
 
         @Override

@@ -32,7 +32,8 @@ public final class Checks {
                     AxleStrengthChecks.all(),
                     BearingLoadChecks.all(),
                     PulleyStrengthChecks.all(),
-                    List.<Check>of(new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
+                    PulleyGripChecks.all(),
+                    List.<Check>of(new AxleNutCheck(), new MotorShaftCheck(), new BrakingCheck(), new HardwareCheck()))
             .flatMap(List::stream)
             .toList();
 

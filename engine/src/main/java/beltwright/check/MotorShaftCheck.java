@@ -39,6 +39,11 @@ final class MotorShaftCheck extends StrengthCheck {
         return true;
     }
 
+    @Override
+    String gives() {
+        return "the motor's shaft tires";
+    }
+
     private static double form(ShaftForm form) {
         return switch (form) {
             case ROUND -> 1;

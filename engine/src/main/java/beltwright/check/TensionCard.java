@@ -150,7 +150,7 @@ public record TensionCard(
         }
         return band
                 ? ""
-                : "no band: because " + because + " stand " + Numbers.fixed(mostN, 0) + " N, and "
+                : "no band: because " + Numbers.fixed(mostN, 0) + " N is the most, by " + because + ", and "
                         + Numbers.fixed(leastN, 0) + " N is the least that keeps teeth in";
     }
 
@@ -185,9 +185,9 @@ public record TensionCard(
             notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
         }
         if (card.band && card.setN > card.mostN) {
-            notes.add("the target is more than " + card.because + " stand");
+            notes.add("the target is more than the most, by " + card.because);
         } else if (card.band && card.setN + card.warmerN > card.mostN) {
-            notes.add("warm it is more than " + card.because + " stand: set it towards the least");
+            notes.add("warm it is more than the most, by " + card.because + ": set it towards the least");
         }
         var jumps = s.drive().placement().jumpTests();
         notes.add(

@@ -59,7 +59,22 @@ class ShelfTest {
         return choice.orElseGet(() -> switch (field.path()) {
             case "seats.left motor", "seats.left drive pulley" -> "2 x " + field.text();
             default ->
-                Stream.of("1.5", "75", "12", "30", "3", "0.7", "100", "20", "300", "0.05")
+                Stream.of(
+                                "1.5",
+                                "75",
+                                "12",
+                                "30",
+                                "3",
+                                "0.7",
+                                "100",
+                                "20",
+                                "300",
+                                "0.05",
+                                "20000",
+                                "steel-hardened",
+                                "standard",
+                                "90 N 4.0 Nm, 130 N 5.8 Nm, 170 N 7.4 Nm",
+                                "span 64.5 mm: 50 N 150 Hz, 100 N 205 Hz, 150 N 250 Hz")
                         .filter(v -> !v.equals(field.text()) && accepted(field, v))
                         .findFirst()
                         .orElseThrow();

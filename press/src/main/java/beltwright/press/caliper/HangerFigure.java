@@ -6,6 +6,7 @@ import beltwright.press.drawing.Contour;
 import beltwright.press.drawing.Fill;
 import beltwright.press.drawing.LineClass;
 import beltwright.press.drawing.Point;
+import beltwright.press.drawing.Segment;
 
 /// A hanger: from above, its end, from the side under the deck, and its baseplate.
 final class HangerFigure {
@@ -25,6 +26,8 @@ final class HangerFigure {
         figure.row();
         lean(figure.view().caption("deck at full lean"));
         base(figure.view().caption("baseplate from above"));
+        figure.row();
+        step(figure.view().caption("step of the axle at the end face"));
     }
 
     private static void above(Pane pane) {
@@ -63,6 +66,18 @@ final class HangerFigure {
         pane.level("sectionDepthMm", p(-15, -12.5), p(15, -12.5), -24);
         pane.upright("sectionHeightMm", p(-15, -12.5), p(-15, 12.5), -24);
         pane.along("flangeCircleMm", Point.polar(-11, -Math.PI / 4), Point.polar(11, -Math.PI / 4), 25);
+    }
+
+    /// The upper half of the axle where it runs into the end face.
+    private static void step(Pane pane) {
+        var round = p(11, 15);
+        pane.outline(-16, 24, 0, 24);
+        pane.outline(0, 24, 0, 15);
+        pane.sketch().segment(new Segment.Bow(round, 11, Math.PI, Math.PI / 2), LineClass.OUTLINE);
+        pane.outline(11, 4, 34, 4);
+        pane.centre(-20, -8, 38, -8);
+        pane.cross(round, 3);
+        pane.along("axleFilletMm", round, round.plus(Point.polar(11, 1.25 * Math.PI)), 0);
     }
 
     private static void side(Pane pane) {

@@ -26,6 +26,8 @@ final class MotorFigure {
         wires(figure.view().caption("bundle at its tightest bend"));
         phasePlug(figure.view().caption("plug of a phase wire"));
         ElectricFigures.sensor(figure.view().caption("sensor connector"));
+        figure.row();
+        bearings(figure.view().caption("bearings of the shaft"));
     }
 
     private static void section(Pane pane) {
@@ -64,6 +66,19 @@ final class MotorFigure {
         pane.cross(MIDDLE, 28);
         pane.level("boltCircleMm", p(-14, 0), p(14, 0), -33);
         pane.upright("bossDiameterMm", p(0, -9), p(0, 9), 33);
+    }
+
+    /// Shaft and bearings alone, the mounting face in phantom.
+    private static void bearings(Pane pane) {
+        for (double x : new double[] {-44, -12}) {
+            pane.turned(Fill.STEEL, "%s 4, %s 11, %s 11, %s 4".formatted(x, x, x + 7, x + 7));
+            pane.centre(x + 3.5, -14, x + 3.5, 14);
+        }
+        pane.rectangle(-48, -4, 22, 4, Fill.PAPER);
+        pane.centre(-53, 0, 27, 0);
+        pane.sketch().line(0, -20, 0, 20, LineClass.PHANTOM);
+        pane.level("frontBearingMm", p(-8.5, 14), p(0, 20), 26);
+        pane.level("bearingSpanMm", p(-40.5, -14), p(-8.5, -14), -22);
     }
 
     private static void flat(Pane pane) {

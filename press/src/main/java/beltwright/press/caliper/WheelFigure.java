@@ -100,5 +100,6 @@ final class WheelFigure {
         pane.centre(-30, 0, 40, 0);
         pane.level("recessDepthMm", p(-26, 33), p(-14, 25), 41);
         pane.upright("recessDiameterMm", p(-26, -25), p(-26, 25), -36);
+        pane.upright("coreDiameterMm", p(34, -33), p(34, 33), 44);
     }
 }

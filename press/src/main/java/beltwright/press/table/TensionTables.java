@@ -49,8 +49,8 @@ public final class TensionTables {
                         ? ""
                         : ", " + Numbers.fixed(low, 0) + " to " + Numbers.fixed(card.frequencyHz(card.mostN()), 0)
                                 + " Hz")
-                + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; " + card.because()
-                + " set the upper end";
+                + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; the upper end by "
+                + card.because();
     }
 
     /// {@return how a frequency becomes a tension}

@@ -200,6 +200,6 @@ class PreviewTest {
         assertThat(held.parts()).isEmpty();
         assertThat(held.rows().getFirst().flaws())
                 .extracting(f -> table.headings().get(f.column().orElseThrow()))
-                .containsExactly("threadMaterial");
+                .containsExactly("threadMaterial", "shaftMaterial");
     }
 }
