@@ -22,8 +22,7 @@ public final class RootSumSquare {
         middle = new double[n];
         down = new double[n][inputs.size()];
         up = new double[n][inputs.size()];
-        var values =
-                inputs.stream().mapToDouble(i -> i.distribution().middle()).toArray();
+        var values = inputs.stream().mapToDouble(i -> i.distribution().middle()).toArray();
         var asking = new Asking(kit, pieces, questions);
         asking.askFirst(values);
         for (int q = 0; q < n; q++) {

@@ -87,7 +87,8 @@ class SpreadTrialTest {
         row.locator("input[name=value]").fill("10 ±0.1");
         row.getByText("Try").click();
         page.waitForURL("**set=wheel-pulley-48-wide.threadDepthMm*");
-        assertThat(page.url()).contains("seed=5", "kits=" + KITS, "of=" + first.finding().key());
+        assertThat(page.url())
+                .contains("seed=5", "kits=" + KITS, "of=" + first.finding().key());
 
         var after = engine(new Edit("wheel-pulley-48-wide", "threadDepthMm", "10 ±0.1"));
         var same = after.odds().stream()
