@@ -1,12 +1,18 @@
 package beltwright.app;
 
+import beltwright.app.bench.Hands;
 import beltwright.check.Finding;
 import beltwright.check.FirstNumber;
 import beltwright.dossier.Dossier;
 import beltwright.press.json.DossierJson;
+import beltwright.press.table.SpreadTables;
 import beltwright.quantity.Refusal;
+import beltwright.spread.Odds;
+import beltwright.spread.Sampling;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -31,6 +37,12 @@ final class CheckCommand extends KitCommand {
             })
     String working = "";
 
+    @Option(
+            names = "--odds",
+            description = "at each rung margin, band and in how many of " + Sampling.USUAL + " kits drawn it holds, as "
+                    + "'spread' draws them")
+    boolean odds;
+
     CheckCommand(Desk desk) {
         super(desk);
     }
@@ -41,7 +53,7 @@ final class CheckCommand extends KitCommand {
         if (json) {
             say(DossierJson.of(dossier));
         } else if (working.isEmpty()) {
-            var text = new LadderText(dossier, desk.columns());
+            var text = new LadderText(dossier, desk.columns(), odds ? odds(dossier) : Map.of());
             say(text.ladder());
             say("");
             say(text.numbers());
@@ -49,6 +61,15 @@ final class CheckCommand extends KitCommand {
             say(workings(dossier));
         }
         return Exit.of(dossier.findings());
+    }
+
+    private static Map<String, String> odds(Dossier dossier) {
+        var hands = new Hands(Runtime.getRuntime().availableProcessors());
+        var odds = new HashMap<String, String>();
+        Sampling.of(dossier.kit(), Sampling.USUAL, 1, hands, () -> false).odds().stream()
+                .filter(Odds::told)
+                .forEach(o -> odds.put(o.finding().key(), SpreadTables.rung(o)));
+        return odds;
     }
 
     private List<String> workings(Dossier dossier) {

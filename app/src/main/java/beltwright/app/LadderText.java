@@ -14,6 +14,7 @@ import beltwright.dossier.Dossier;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,8 +25,15 @@ final class LadderText {
 
     private final Dossier dossier;
     private final int columns;
+    private final Map<String, String> odds;
 
     LadderText(Dossier dossier, int columns) {
+        this(dossier, columns, Map.of());
+    }
+
+    /// @param odds of findings by their key, a line for each rung
+    LadderText(Dossier dossier, int columns, Map<String, String> odds) {
+        this.odds = odds;
         this.dossier = dossier;
         this.columns = columns;
     }
@@ -75,6 +83,10 @@ final class LadderText {
             lines.addAll(hanging(
                     Mark.of(f.verdict()) + " ", f.verdict() + ": " + f.check() + ", " + f.side() + margin, columns));
             lines.addAll(hanging(" ".repeat(indent), f.says(), columns));
+        }
+        var odds = this.odds.get(f.key());
+        if (odds != null) {
+            lines.addAll(hanging(" ".repeat(indent), odds, columns));
         }
         if (!f.remedy().isEmpty()) {
             lines.addAll(hanging(" ".repeat(indent) + "→ ", f.remedy(), columns));

@@ -1,5 +1,6 @@
 package beltwright.app;
 
+import beltwright.app.bench.Hands;
 import beltwright.check.Finding;
 import beltwright.press.json.SpreadJson;
 import beltwright.quantity.Refusal;

@@ -75,6 +75,17 @@ class AnswerJsonTest {
                             .json(),
                     real);
         }
+        collect(
+                "spread",
+                "",
+                typed.run(with(demo, "spread", "orchard-lane", "--kits", "200")).json(),
+                real);
+        collect(
+                "spread",
+                "",
+                typed.run(with(demo, "spread", "steep-street", "--kits", "200", "--no-estimates"))
+                        .json(),
+                real);
         for (var kit : new String[] {"steep-street", "market-hill-single"}) {
             var ride = new String[] {"ride", kit, "--route", "mill-hill"};
             collect("power", "", typed.run(with(demo, "power", kit)).json(), real);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import beltwright.app.DemoKits;
-import beltwright.app.Hands;
+import beltwright.app.bench.Hands;
 import beltwright.check.Reading;
 import beltwright.check.Subject;
 import beltwright.check.Verdict;

@@ -98,8 +98,8 @@ public abstract class Check {
 
     public abstract void measure(Subject s, Reading out);
 
-    /// Measures one piece of each part, with no limits left. Where the builder takes up what the limits add, this says
-    /// what is left of it; anywhere else it is `measure`.
+    /// Measures one piece of each part, with no limits left. It is `measure`, except where that is slow at every limit,
+    /// and where the builder takes up what the limits add: then this says what is left of it.
     ///
     /// @param designed the kit that it is a piece of, with all its limits
     public void measureDrawn(Subject drawn, Subject designed, Reading out) {

@@ -322,6 +322,11 @@ final class DeckChecks {
         }
 
         @Override
+        public void measureDrawn(Subject drawn, Subject designed, Reading out) {
+            out.set(DECK_MM, Range.exact(gap(drawn, At.NOMINAL)));
+        }
+
+        @Override
         public void explain(Subject s, Working w, Reading out) {
             DeckChecks.write(s, w);
             w.given("t_well", s.kit().deck().wheelWellMm());
@@ -416,6 +421,11 @@ final class DeckChecks {
         @Override
         public void measure(Subject s, Reading out) {
             out.set(DECK_MM, gap(s));
+        }
+
+        @Override
+        public void measureDrawn(Subject drawn, Subject designed, Reading out) {
+            out.set(DECK_MM, Range.exact(gap(drawn, At.NOMINAL)));
         }
 
         @Override

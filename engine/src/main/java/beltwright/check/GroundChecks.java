@@ -188,6 +188,16 @@ final class GroundChecks {
 
         abstract Dimension shape(Subject s);
 
+        private double atNominal(Subject s) {
+            return gap(
+                    s,
+                    Ground.away(s).nominal(),
+                    Ground.above(s).nominal(),
+                    hanging(s).nominal(),
+                    s.end().wheel().wornDiameterMm().nominal() * 0.5,
+                    shape(s).nominal());
+        }
+
         private Range gap(Subject s) {
             var x = Ground.away(s);
             var z = Ground.above(s);
@@ -203,13 +213,17 @@ final class GroundChecks {
                 worst = Math.min(worst, gap(s, away, above, r.high(), round, shape));
                 best = Math.max(best, gap(s, away, above, r.low(), round, shape));
             }
-            return new Range(
-                    worst, gap(s, x.nominal(), z.nominal(), r.nominal(), wheel.nominal(), shape(s).nominal()), best);
+            return new Range(worst, atNominal(s), best);
         }
 
         @Override
         public final void measure(Subject s, Reading out) {
             out.set(wanted, gap(s));
+        }
+
+        @Override
+        public final void measureDrawn(Subject drawn, Subject designed, Reading out) {
+            out.set(wanted, Range.exact(atNominal(drawn)));
         }
 
         @Override

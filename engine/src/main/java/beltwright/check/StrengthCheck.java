@@ -58,6 +58,12 @@ abstract class StrengthCheck extends Check {
     }
 
     @Override
+    public final void measureDrawn(Subject drawn, Subject designed, Reading out) {
+        double motorNm = motorNm(drawn, At.NOMINAL);
+        out.set(Range.exact(demand(drawn, At.NOMINAL, motorNm)), Range.exact(capacity(drawn, At.NOMINAL, motorNm)));
+    }
+
+    @Override
     public final void explain(Subject s, Working w, Reading out) {
         write(s, w);
         measure(s, out);

@@ -5,6 +5,7 @@ import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /// The workshop's own jump tests of one belt on one drive pulley: at this tension at rest, this torque at the motor
 /// made
@@ -15,6 +16,11 @@ public record JumpTests(List<Test> tests) {
     private static final String ALLOWED = "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N 6.9 Nm', three or more different tensions";
     private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) N·?m");
     private static final int LEAST = 3;
+
+    /// What was read last: every check of a kit asks for the same text.
+    private static volatile @Nullable Read last;
+
+    private record Read(String text, JumpTests tests) {}
 
     /// Tension at rest (N) and torque (N·m) at which a tooth jumped.
     public record Test(double tensionN, double torqueNm) {}
@@ -30,6 +36,16 @@ public record JumpTests(List<Test> tests) {
 
     /// @throws Refusal if the text does not read as tensions and torques
     public static JumpTests parse(String text) {
+        var before = last;
+        if (before != null && before.text.equals(text)) {
+            return before.tests;
+        }
+        var tests = read(text);
+        last = new Read(text, tests);
+        return tests;
+    }
+
+    private static JumpTests read(String text) {
         var tests = new ArrayList<Test>();
         for (var part : text.split(",")) {
             var one = ONE.matcher(part.strip());
@@ -60,10 +76,11 @@ public record JumpTests(List<Test> tests) {
     }
 
     private double mean(boolean tension) {
-        return tests.stream()
-                .mapToDouble(t -> tension ? t.tensionN : t.torqueNm)
-                .average()
-                .orElseThrow();
+        double sum = 0;
+        for (var t : tests) {
+            sum += tension ? t.tensionN : t.torqueNm;
+        }
+        return sum / tests.size();
     }
 
     /// {@return slope of the least-squares line (N·m/N)}
@@ -84,20 +101,29 @@ public record JumpTests(List<Test> tests) {
         double x = mean(true);
         double y = mean(false);
         double slope = slope();
-        return tests.stream()
-                .mapToDouble(t -> y + slope * (t.tensionN - x) - t.torqueNm)
-                .max()
-                .orElseThrow();
+        double most = Double.NEGATIVE_INFINITY;
+        for (var t : tests) {
+            most = Math.max(most, y + slope * (t.tensionN - x) - t.torqueNm);
+        }
+        return most;
     }
 
     /// {@return lowest tension tried (N)}
     public double leastN() {
-        return tests.stream().mapToDouble(Test::tensionN).min().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (var t : tests) {
+            least = Math.min(least, t.tensionN);
+        }
+        return least;
     }
 
     /// {@return highest tension tried (N)}
     public double mostN() {
-        return tests.stream().mapToDouble(Test::tensionN).max().orElseThrow();
+        double most = Double.NEGATIVE_INFINITY;
+        for (var t : tests) {
+            most = Math.max(most, t.tensionN);
+        }
+        return most;
     }
 
     /// Tension at rest at which a tooth jumps at this torque, by the line taken down to the lowest test.

@@ -107,9 +107,11 @@ public record Kit(
 
     /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
     public Kit drawn(Function<Seat, Part> pieces, Map<Side, Placement> placements, Task task, Reference reference) {
-        var other = new TreeMap<SeatName, Seat>();
-        seats.forEach(
-                (name, seat) -> other.put(name, new Seat(name, pieces.apply(seat), seat.count(), seat.fromRider())));
+        var other = new TreeMap<>(seats);
+        other.replaceAll((name, seat) -> {
+            var piece = pieces.apply(seat);
+            return piece == seat.part() ? seat : new Seat(name, piece, seat.count(), seat.fromRider());
+        });
         var typed = new KitDraft(
                 draft.id(),
                 draft.name(),
@@ -171,7 +173,15 @@ public record Kit(
                     known(joint, seat);
                 }
             }
-            return built(joints, reference);
+            var kit = built(joints, reference);
+            for (var drive : kit.drives()) {
+                try {
+                    optional(drive.placement().jumpTests(), JumpTests::parse);
+                } catch (Refusal r) {
+                    throw r.within("placements." + drive.side());
+                }
+            }
+            return kit;
         }
 
         /// Stands the parts in drives, ends and kit.
@@ -277,11 +287,6 @@ public record Kit(
                         "missing",
                         "motor, aboveAxleDeg, plateInsetMm, pulleyStandoffMm",
                         "say where the " + side + " motor sits");
-            }
-            try {
-                optional(placement.jumpTests(), JumpTests::parse);
-            } catch (Refusal r) {
-                throw r.within("placements." + side);
             }
             var mount = part(side, Role.MOUNT, Mount.class);
             var drivePulley = part(side, Role.DRIVE_PULLEY, DrivePulley.class);

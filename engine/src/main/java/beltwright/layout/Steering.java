@@ -68,14 +68,14 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
 
     /// {@return the least distance between body and deck from rest to full lean, to either side (mm)}
     public double leastMm(Round body, Board board, double fullLeanRad) {
-        double least = new Pose(body, board, 0).least();
+        double least = Double.POSITIVE_INFINITY;
         int steps = Math.max(1, (int) Math.ceil(Math.abs(fullLeanRad) / STEP_RAD));
-        for (int i = 1; i <= steps; i++) {
+        for (int i = steps; i >= 1; i--) { // full lean first: it is likely to decide
             double turn = turnRad(fullLeanRad * i / steps);
-            least = Math.min(least, new Pose(body, board, turn).least());
-            least = Math.min(least, new Pose(body, board, -turn).least());
+            least = Math.min(least, new Pose(body, board, turn).least(least));
+            least = Math.min(least, new Pose(body, board, -turn).least(least));
         }
-        return least;
+        return Math.min(least, new Pose(body, board, 0).least(least));
     }
 
     /// The body turned with the hanger.
@@ -103,7 +103,9 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
 
         /// Where the whole body is under the deck, its highest point decides. Elsewhere: coarse steps around, then the
         /// valley around the best of them.
-        double least() {
+        ///
+        /// @param known a distance found elsewhere: where the valley cannot reach below it, it is not searched
+        double least(double known) {
             double below = board.underMm() - reach(2, 1);
             double beside = Math.max(reach(1, 1), reach(1, -1)) - board.halfWidthMm();
             double beyond = reach(0, -1) - board.behindMm();
@@ -123,10 +125,24 @@ public record Steering(double axisRad, double rakeMm, double linkMm) {
                     }
                 }
             }
+            if (Double.isInfinite(best)) {
+                return Double.NaN;
+            }
             double step = 2 * Math.PI / AROUND;
-            return Double.isInfinite(best)
-                    ? Double.NaN
-                    : Math.min(best, lowest(a -> new Along(a).least(), angle - step, angle + step));
+            if (best - beyondCoarse() > known) {
+                return best;
+            }
+            return Math.min(best, lowest(a -> new Along(a).least(), angle - step, angle + step));
+        }
+
+        /// {@return how far a point of the body can be from the nearest of the coarse ones, and so how much nearer to
+        /// the
+        /// deck (mm)}
+        private double beyondCoarse() {
+            double length = Math.sqrt((to[0] - from[0]) * (to[0] - from[0])
+                    + (to[1] - from[1]) * (to[1] - from[1])
+                    + (to[2] - from[2]) * (to[2] - from[2]));
+            return radius * Math.PI / AROUND + length / ALONG / 2;
         }
 
         /// One line along the body.

@@ -5,10 +5,10 @@ package beltwright.spread;
 /// - Source: Wichura, _Algorithm AS 241_, Applied Statistics 37 (1988), routine PPND16 (coefficients from memory; held
 ///   to the check values that the paper prints).
 /// - Valid: above 0 and below 1; about 16 digits.
-final class NormalQuantile {
+public final class NormalQuantile {
     private NormalQuantile() {}
 
-    static double of(double probability) {
+    public static double of(double probability) {
         double q = probability - 0.5;
         if (Math.abs(q) <= 0.425) {
             double r = 0.180625 - q * q;

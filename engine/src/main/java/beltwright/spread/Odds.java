@@ -30,6 +30,11 @@ public record Odds(
         return finding.verdict() != Verdict.CANNOT_TELL || untold < kits;
     }
 
+    /// {@return whether it holds at the worst limits and in every kit}
+    public boolean sure() {
+        return finding.verdict() == Verdict.HOLDS && holds == kits;
+    }
+
     /// {@return the share of kits in which it holds; only asked for where it can be told}
     public Spread.Share share() {
         return new Spread.Share(holds, kits);
@@ -69,10 +74,21 @@ public record Odds(
     /// What one dimension does to a finding.
     ///
     /// @param where the seat that the piece sits in, `task`, or where else it is drawn
-    /// @param dimension part and field
+    /// @param dimension part and field, as an edit names it
+    /// @param typed its text with the limits
     /// @param pieces how many pieces of that seat are drawn
     /// @param share of the spread: the squared correlation of its draws with what is left, summed over its pieces
     /// @param rising whether more of it leaves more
     public record Influence(
-            String where, String dimension, int pieces, Distribution distribution, double share, boolean rising) {}
+            String where,
+            String dimension,
+            String typed,
+            int pieces,
+            Distribution distribution,
+            double share,
+            boolean rising) {
+        Influence plus(double more) {
+            return new Influence(where, dimension, typed, pieces, distribution, share + more, rising);
+        }
+    }
 }

@@ -11,17 +11,17 @@ import java.util.List;
 /// - Source: root-sum-square of tolerances, as in textbooks of machine design.
 /// - Valid: dimensions that vary on their own, answers that move in proportion.
 /// - Neglects: how a dimension is spread between its limits.
-final class RootSumSquare {
+public final class RootSumSquare {
     private final double[] middle;
-    private final double[] down;
-    private final double[] up;
+    private final double[][] down;
+    private final double[][] up;
 
     RootSumSquare(Kit kit, Pieces pieces, List<Asking.Question> questions) {
         int n = questions.size();
-        middle = new double[n];
-        down = new double[n];
-        up = new double[n];
         var inputs = pieces.inputs();
+        middle = new double[n];
+        down = new double[n][inputs.size()];
+        up = new double[n][inputs.size()];
         var values = inputs.stream().mapToDouble(i -> i.distribution().middle()).toArray();
         var asking = new Asking(kit, pieces, questions);
         asking.askFirst(values);
@@ -33,22 +33,26 @@ final class RootSumSquare {
                 continue;
             }
             var d = inputs.get(i).dimension();
-            var least = new double[n];
-            var most = new double[n];
             for (double limit : new double[] {d.lower(), d.upper()}) {
                 values[i] = limit;
                 asking.askFirst(values);
                 for (int q = 0; q < n; q++) {
-                    least[q] = Math.min(least[q], asking.slack(q) - middle[q]);
-                    most[q] = Math.max(most[q], asking.slack(q) - middle[q]);
+                    double moved = asking.slack(q) - middle[q];
+                    down[q][i] = Math.min(down[q][i], moved);
+                    up[q][i] = Math.max(up[q][i], moved);
                 }
             }
             values[i] = inputs.get(i).distribution().middle();
-            for (int q = 0; q < n; q++) {
-                down[q] += least[q] * least[q];
-                up[q] += most[q] * most[q];
-            }
         }
+    }
+
+    /// {@return the root of the sum of the squares of these}
+    public static double of(double... moves) {
+        double squares = 0;
+        for (double moved : moves) {
+            squares += moved * moved;
+        }
+        return Math.sqrt(squares);
     }
 
     /// {@return what is left with every dimension in the middle of its limits}
@@ -57,10 +61,10 @@ final class RootSumSquare {
     }
 
     double down(int question) {
-        return Math.sqrt(down[question]);
+        return of(down[question]);
     }
 
     double up(int question) {
-        return Math.sqrt(up[question]);
+        return of(up[question]);
     }
 }

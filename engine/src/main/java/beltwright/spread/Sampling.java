@@ -33,7 +33,7 @@ public final class Sampling {
     private final List<Input> inputs;
     private final List<Asking.Question> questions;
     private final Distribution[] distributions;
-    private final double[] deviations;
+    private final double[] perDeviation;
     private final long[] streams;
     private final double[] nominal;
     private final boolean[] counts;
@@ -50,8 +50,8 @@ public final class Sampling {
         inputs = pieces.inputs();
         questions = Asking.questions(kit, pieces);
         distributions = inputs.stream().map(Input::distribution).toArray(Distribution[]::new);
-        deviations = inputs.stream()
-                .mapToDouble(i -> Math.sqrt(i.distribution().variance()))
+        perDeviation = inputs.stream()
+                .mapToDouble(i -> 1 / Math.sqrt(i.distribution().variance()))
                 .toArray();
         streams = inputs.stream().mapToLong(i -> Draws.stream(seed, i.stream())).toArray();
         settled = new boolean[questions.size()];
@@ -113,7 +113,7 @@ public final class Sampling {
             }
             for (int i = 0; i < values.length; i++) {
                 values[i] = distributions[i].at(Draws.even(streams[i], first + k));
-                z[i] = (values[i] - distributions[i].mean()) / deviations[i];
+                z[i] = (values[i] - distributions[i].mean()) * perDeviation[i];
             }
             asking.ask(values);
             block.add(k, asking, z, nominal, counts);
@@ -240,17 +240,12 @@ public final class Sampling {
                         new Odds.Influence(
                                 input.where(),
                                 input.dimension().of(),
+                                input.dimension().text(),
                                 pieces.pieces(input),
                                 input.distribution(),
                                 share,
                                 correlation > 0),
-                        (a, b) -> new Odds.Influence(
-                                a.where(),
-                                a.dimension(),
-                                a.pieces(),
-                                a.distribution(),
-                                a.share() + b.share(),
-                                a.rising()));
+                        (a, one) -> a.plus(one.share()));
             }
         }
         return shares.values().stream()

@@ -25,6 +25,20 @@ public record Spread(
         odds = List.copyOf(odds);
     }
 
+    /// {@return findings that fail in some kit, or do not hold at the worst limits}
+    public List<Odds> unsure() {
+        return odds.stream().filter(o -> o.told() && !o.sure()).toList();
+    }
+
+    /// {@return findings that hold at the worst limits and in every kit}
+    public List<Odds> sure() {
+        return odds.stream().filter(Odds::sure).toList();
+    }
+
+    public List<Odds> cannotTell() {
+        return odds.stream().filter(o -> !o.told()).toList();
+    }
+
     public Share goesTogether() {
         return new Share(together, kits);
     }

@@ -6,6 +6,9 @@ import beltwright.part.BearingSize;
 import beltwright.published.PublishedCase.Inputs;
 import beltwright.quantity.Range;
 import beltwright.quantity.Tolerance;
+import beltwright.spread.NormalQuantile;
+import beltwright.spread.RootSumSquare;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -41,7 +44,13 @@ final class FitAnswers {
                     chain = chain.plus(new Range(-i.number("half"), 0, i.number("half")));
                 }
                 return (chain.high() - chain.low()) / 2;
-            }));
+            }),
+            entry("half width of a root-sum-square chain", i -> {
+                var members = new double[i.count("members")];
+                Arrays.fill(members, i.number("half"));
+                return RootSumSquare.of(members);
+            }),
+            entry("normal quantile", i -> NormalQuantile.of(i.number("probability"))));
 
     private FitAnswers() {}
 

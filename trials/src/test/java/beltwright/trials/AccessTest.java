@@ -67,6 +67,9 @@ class AccessTest {
         "kits/market-hill-single/ride?route=mill-hill, 390, LIGHT",
         "kits/steep-street/log, 1300, DARK",
         "kits/steep-street/log, 390, LIGHT",
+        "kits/quarry-road-load/spread?kits=500, 1300, LIGHT",
+        "kits/quarry-road-load/spread?kits=500, 390, DARK",
+        "kits/steep-street-light?odds=200, 1300, DARK",
         "nowhere, 390, LIGHT"
     })
     void theAuditFindsNothingSerious(String path, int width, ColorScheme scheme) {
@@ -102,7 +105,8 @@ class AccessTest {
         "kits/steep-street/brakes",
         "kits/steep-street/limits",
         "kits/market-hill-single/ride?route=mill-hill&with=steep-street",
-        "kits/steep-street/log"
+        "kits/steep-street/log",
+        "kits/quarry-road-load/spread?kits=500"
     })
     void nothingRunsOutOfANarrowPage(String path) {
         var page = tried.page(new Browser.NewContextOptions().setViewportSize(390, 844));
@@ -170,7 +174,8 @@ class AccessTest {
         "market-hill-single/brakes, 30",
         "quarry-road-load/brakes, 30",
         "harbour-mile/brakes, 30",
-        "orchard-lane/brakes, 30"
+        "orchard-lane/brakes, 30",
+        "quarry-road-load/spread?kits=500, 12"
     })
     void noTwoTextsOfADrawingOverlap(String kit, int least) {
         var page = tried.page();

@@ -52,6 +52,7 @@ public final class Bench implements AutoCloseable {
     private final Workshop workshop;
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
     private final Javalin server;
+    private final SpreadPages spreads = new SpreadPages(this);
     private @Nullable Read read;
 
     /// What was last read from the store, and the fingerprint it had then.
@@ -120,6 +121,8 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}/tension/json", tension::tensionJson);
         config.routes.get("/kits/{kit}/weakest", tension::weakest);
         config.routes.get("/kits/{kit}/weakest/json", tension::weakestJson);
+        config.routes.get("/kits/{kit}/spread", spreads::page);
+        config.routes.get("/kits/{kit}/spread/json", spreads::json);
         var road = new RoadPages(this);
         config.routes.get("/kits/{kit}/power", road::power);
         config.routes.get("/kits/{kit}/power/json", road::json);
@@ -249,7 +252,7 @@ public final class Bench implements AutoCloseable {
         var kept = shelf();
         kept.draft(draft.kit());
         boolean brief = ctx.header("X-Bench") != null;
-        var sheet = new Sheet(kept, draft, links(kept, draft.kit()), seat, refused, brief);
+        var sheet = new Sheet(kept, draft, links(kept, draft.kit()), seat, refused, brief, spreads.odds(ctx));
         render(ctx, "bench/sheet.jte", Map.of("sheet", sheet));
     }
 

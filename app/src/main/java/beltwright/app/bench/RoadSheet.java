@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 public record RoadSheet(Shelf shelf, Draft draft, Kit kit, String here) {
     private static final List<String[]> PAGES = List.of(
             new String[] {"", "Sheet"},
+            new String[] {"/spread", "Spread"},
             new String[] {"/tension", "Tension"},
             new String[] {"/weakest", "Weakest link"},
             new String[] {"/power", "Power"},

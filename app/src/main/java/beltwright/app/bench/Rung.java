@@ -9,7 +9,9 @@ import org.jspecify.annotations.Nullable;
 /// The bar's length is capacity over demand; the dashed line stands where they are equal. An arrowhead at either end
 /// says
 /// that the bar would go on.
-public record Rung(Finding finding, boolean chosen) {
+///
+/// @param odds how often it holds, where a spread was asked for; else empty
+public record Rung(Finding finding, boolean chosen, String odds) {
     /// Where demand is met (px).
     public static final double MET = 60;
 

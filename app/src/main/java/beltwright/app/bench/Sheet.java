@@ -32,6 +32,7 @@ public final class Sheet {
     private final List<KitLink> kits;
     private final String seat;
     private final @Nullable Refused refused;
+    private final Map<String, String> odds;
     private final boolean brief;
 
     /// A value that was typed and refused: where, what, and why, so that nothing typed is lost.
@@ -85,8 +86,10 @@ public final class Sheet {
             List<KitLink> kits,
             @Nullable String seat,
             @Nullable Refused refused,
-            boolean brief) {
+            boolean brief,
+            Map<String, String> odds) {
         this.brief = brief;
+        this.odds = Map.copyOf(odds);
         this.shelf = draft.over(kept);
         this.draft = draft;
         this.dossier = Dossiers.of(shelf.kit(draft.kit()));
@@ -198,7 +201,7 @@ public final class Sheet {
 
     public List<Rung> rungs() {
         return dossier.findings().stream()
-                .map(f -> new Rung(f, f.key().equals(chosen())))
+                .map(f -> new Rung(f, f.key().equals(chosen()), odds.getOrDefault(f.key(), "")))
                 .toList();
     }
 

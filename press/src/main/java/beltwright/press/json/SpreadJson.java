@@ -64,6 +64,7 @@ public final class SpreadJson {
         var matters = json.putArray("matters");
         for (var m : o.matters()) {
             var one = matters.addObject().put("where", m.where()).put("dimension", m.dimension());
+            one.put("typed", m.typed());
             one.put("pieces", m.pieces()).put("distribution", m.distribution().toString());
             DossierJson.number(one, "share", m.share());
             one.put("rising", m.rising());

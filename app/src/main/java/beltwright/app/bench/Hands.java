@@ -1,4 +1,4 @@
-package beltwright.app;
+package beltwright.app.bench;
 
 import beltwright.spread.Crew;
 import java.util.ArrayList;
