@@ -16,6 +16,7 @@ import beltwright.quantity.Refusal;
 import beltwright.ride.GivenUp;
 import beltwright.workshop.Edit;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -133,7 +134,8 @@ class SamplingTest {
     void aStackMeetsTheClosedForm(String side) {
         var kit = kit("steep-street");
         int n = 20_000;
-        var s = of(Sampling.of(kit, n, 3), "thread-past-nut." + side).scatter();
+        var s = Objects.requireNonNull(
+                of(Sampling.of(kit, n, 3), "thread-past-nut." + side).scatter());
         var end = kit.ends().get(side.equals("left") ? 0 : 1);
         var members = List.of(
                 kit.hanger().axleLengthMm(),
@@ -147,7 +149,6 @@ class SamplingTest {
                 members.stream().mapToDouble(d -> Distribution.of(d).variance()).sum();
         double mean =
                 -members.stream().skip(1).mapToDouble(SamplingTest::middle).sum() + middle(members.getFirst());
-        assertThat(s).isNotNull();
         assertThat(s.deviation() * s.deviation()).isCloseTo(variance, within(3 * variance * Math.sqrt(2.0 / n)));
         assertThat(s.mean()).isCloseTo(mean - kit.hanger().axleThread().pitchMm(), within(3 * Math.sqrt(variance / n)));
         double rss = Math.sqrt(members.stream()
@@ -227,8 +228,8 @@ class SamplingTest {
         assertThat(many.matters().stream().filter(m -> m.where().equals("left motor screws")))
                 .allMatch(m -> m.pieces() == 4)
                 .isNotEmpty();
-        assertThat(many.scatter()).isNotNull();
-        assertThat(many.scatter().mean()).isLessThan(many.scatter().middle());
+        var scatter = Objects.requireNonNull(many.scatter());
+        assertThat(scatter.mean()).isLessThan(scatter.middle());
     }
 
     /// Narrower limits about the same middle never lower the odds of a chain that holds in the middle.

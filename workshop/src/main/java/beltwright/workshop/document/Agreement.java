@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SequencedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -175,10 +175,10 @@ public final class Agreement {
     }
 
     /// Holds a text with a form of its own against that form.
-    private void reads(Reading.Typed typed, String path, String text, Function<String, ?> read) {
+    private void reads(Reading.Typed typed, String path, String text, Consumer<String> read) {
         if (!text.isBlank()) {
             try {
-                read.apply(text);
+                read.accept(text);
             } catch (Refusal r) {
                 mistakes.add(typed.mistake(path, r.wrong(), r.allowed(), r.mend()));
             }
