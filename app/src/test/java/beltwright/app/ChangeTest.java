@@ -27,7 +27,11 @@ class ChangeTest {
     /// that it fills less of the pulley and the set screws miss it (1.48 to −0.50); the motors
     /// come two nearer on each side (13.96 to 10.00); the clamp finds two less room and the can is
     /// two further from the wheel; the pulley can slide 24.40 − 0.8 · 26.9 = 2.9 outward to be aligned,
-    /// no longer the 4.1 that it has inward; nothing in the side view moves.
+    /// no longer the 4.1 that it has inward; nothing in the side view moves. The pulley hangs 1.98 further over the
+    motor's
+    /// bearing: 1 + (22.07 + 1.98 + 6)/44 = 1.683, so that 280·1.683 + 63 = 534 N press on it and 1300/2/1.683 =
+    386 N of
+    /// tension is the most.
     @Test
     void plateFromEightToTen() {
         var change = Change.between(
@@ -36,6 +40,18 @@ class ChangeTest {
 
         assertThat(told(change, What.FINDING))
                 .containsExactlyInAnyOrder(
+                        "motor-bearing-life.left: holds: 42132 km; 5000 wanted -> holds: 38842 km; 5000 wanted",
+                        "motor-bearing-static.left: holds: 1300 N; 521 wanted -> holds: 1300 N; 534 wanted",
+                        "motor-shaft.left: holds: 191 MPa to and fro with every turn; it stands 292"
+                                + " -> holds: 207 MPa to and fro with every turn; it stands 292",
+                        "tension-band.left: holds: 95 to 397 N; the upper end by the motor's bearing"
+                                + " -> holds: 95 to 386 N; the upper end by the motor's bearing",
+                        "motor-bearing-life.right: holds: 42132 km; 5000 wanted -> holds: 38842 km; 5000 wanted",
+                        "motor-bearing-static.right: holds: 1300 N; 521 wanted -> holds: 1300 N; 534 wanted",
+                        "motor-shaft.right: holds: 191 MPa to and fro with every turn; it stands 292"
+                                + " -> holds: 207 MPa to and fro with every turn; it stands 292",
+                        "tension-band.right: holds: 95 to 397 N; the upper end by the motor's bearing"
+                                + " -> holds: 95 to 386 N; the upper end by the motor's bearing",
                         "clamp-room.left: holds: 25.0 mm; 0.500 wanted -> holds: 23.0 mm; 0.500 wanted",
                         "clamp-room.right: holds: 25.0 mm; 0.500 wanted -> holds: 23.0 mm; 0.500 wanted",
                         "motor-screw-engagement.left: holds: 5.18 mm engaged; 2.7 wanted"
