@@ -105,6 +105,7 @@ class SpreadTrialTest {
 
         // the ladder of this draft shows the odds, and the back button undoes
         page.getByText("These odds on the ladder").click();
+        page.waitForURL("**odds=" + KITS + "*");
         assertThat(page.locator(".rung .odds").count()).isGreaterThan(100);
         page.goBack();
         page.goBack();
