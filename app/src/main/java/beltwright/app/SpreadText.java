@@ -79,7 +79,7 @@ final class SpreadText {
         }
         lines.addAll(outdented(
                 "Holds in " + o.holds() + " of " + o.kits() + " kits: " + SpreadTables.told(o.share())
-                        + (o.untold() == 0 ? "" : "; in " + o.untold() + " it cannot be told"),
+                        + SpreadTables.aside(o),
                 columns));
         var s = o.scatter();
         if (s != null) {

@@ -107,10 +107,31 @@ class SamplingTest {
 
     @Test
     void threadsChangeNoBit() {
-        var one = Sampling.of(kit(LIGHT), 3500, 42, new Hands(1), () -> false);
-        assertThat(Sampling.of(kit(LIGHT), 3500, 42, new Hands(2), () -> false)).isEqualTo(one);
-        assertThat(Sampling.of(kit(LIGHT), 3500, 42, new Hands(7), () -> false)).isEqualTo(one);
-        assertThat(Sampling.of(kit(LIGHT), 3500, 43, new Hands(2), () -> false)).isNotEqualTo(one);
+        var one = Sampling.of(kit(LIGHT), 11_500, 42, new Hands(1), () -> false);
+        assertThat(Sampling.of(kit(LIGHT), 11_500, 42, new Hands(2), () -> false))
+                .isEqualTo(one);
+        assertThat(Sampling.of(kit(LIGHT), 11_500, 42, new Hands(7), () -> false))
+                .isEqualTo(one);
+        assertThat(Sampling.of(kit(LIGHT), 11_500, 43, new Hands(2), () -> false))
+                .isNotEqualTo(one);
+    }
+
+    /// What follows from the limits is not asked after ten thousand kits; what does not is asked in every kit.
+    @Test
+    void whatTheLimitsDecideIsNotAskedForEver() {
+        var spread = Sampling.of(kit("orchard-lane"), 10_500, 1);
+        assertThat(spread.odds())
+                .allSatisfy(o -> assertThat(o.asked()).as(o.finding().key()).isIn(10_000, 10_500));
+        var braking = of(spread, "braking.left");
+        assertThat(braking.finding().verdict()).isEqualTo(Verdict.MARGINAL);
+        assertThat(braking.asked()).isEqualTo(10_500);
+        assertThat(braking.holds()).isBetween(10_350, 10_480);
+        var thread = of(spread, "thread-past-nut.left");
+        assertThat(thread.asked()).isEqualTo(10_000);
+        assertThat(thread.holds()).isEqualTo(10_500);
+        assertThat(thread.matters())
+                .isEqualTo(of(Sampling.of(kit("orchard-lane"), 10_000, 1), "thread-past-nut.left")
+                        .matters());
     }
 
     @Test

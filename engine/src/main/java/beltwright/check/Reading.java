@@ -44,11 +44,6 @@ public final class Reading {
         return capacityWorst;
     }
 
-    /// {@return whether limits move it}
-    public boolean banded() {
-        return !(bits(demandWorst, demandBest) && bits(capacityWorst, capacityBest));
-    }
-
     public boolean known() {
         return !Double.isNaN(demand) && !Double.isNaN(capacity);
     }

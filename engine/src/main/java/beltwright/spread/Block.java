@@ -14,9 +14,13 @@ final class Block {
     final double[][] products;
     final double[] draws;
     final float[][] slack;
+    private final int kits;
+    private final boolean[] silent;
     int together;
 
     Block(int questions, int inputs, int kits) {
+        this.kits = kits;
+        silent = new boolean[questions];
         holds = new int[questions];
         untold = new int[questions];
         finite = new int[questions];
@@ -35,8 +39,32 @@ final class Block {
                 && (finite[question] == 0 || allOrNone(finite[question]));
     }
 
+    /// These have their answer already: kits are counted, nothing else is kept of them.
+    void unasked(boolean[] which) {
+        System.arraycopy(which, 0, silent, 0, silent.length);
+        for (int q = 0; q < silent.length; q++) {
+            if (silent[q]) {
+                slack[q] = new float[0];
+            }
+        }
+    }
+
+    boolean asked(int question) {
+        return !silent[question];
+    }
+
+    /// {@return whether every kit gave the same answer, and none left less or more than the limits do}
+    boolean within(int question, boolean hold, double worst, double best) {
+        boolean within = holds[question] == (hold ? kits : 0) && untold[question] == 0;
+        for (float left : slack[question]) {
+            double rounding = Math.ulp(left);
+            within &= left >= worst - rounding && left <= best + rounding;
+        }
+        return within;
+    }
+
     private boolean allOrNone(int count) {
-        return count == 0 || count == slack[0].length;
+        return count == 0 || count == kits;
     }
 
     /// Takes one kit.
@@ -56,6 +84,9 @@ final class Block {
                 holds[q]++;
             }
             whole &= !counts[q] || verdict.compareTo(Verdict.CANNOT_TELL) > 0;
+            if (silent[q]) {
+                continue;
+            }
             double left = asking.slack(q);
             slack[q][kit] = (float) left;
             double moved = left - from[q];

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 ///
 /// @param finding as the ladder has it
 /// @param fit whether a kit that fails it does not go together
+/// @param asked how many of them were asked; the others follow from the limits
 /// @param holds how many of the drawn kits do not fail it
 /// @param untold in how many of them it cannot be told; those do not hold
 /// @param scatter of what is left (capacity less demand); null where nothing varies, or it is a yes-or-no question
@@ -17,6 +18,7 @@ public record Odds(
         Finding finding,
         boolean fit,
         int kits,
+        int asked,
         int holds,
         int untold,
         @Nullable Scatter scatter,

@@ -2,8 +2,6 @@ package beltwright.spread;
 
 import beltwright.check.Finding;
 import beltwright.check.Ladder;
-import beltwright.check.Reading;
-import beltwright.check.Subject;
 import beltwright.check.Verdict;
 import beltwright.kit.Kit;
 import beltwright.layout.LayoutSolver;
@@ -21,10 +19,13 @@ import java.util.stream.Collectors;
 /// Draws a kit many times and counts.
 ///
 /// Every number is drawn by its [Distribution], every piece on its own; the drawn kit is laid out and asked everything
-/// that the kit itself is asked. Nothing is assumed about a check, so a new one needs no code here.
+/// that the kit itself is asked. Of a check only its answers are looked at, so a new one needs no code here.
 public final class Sampling {
     public static final int USUAL = 10_000;
     public static final int MOST = 200_000;
+
+    /// Blocks in which everything is asked.
+    private static final int EARLY = 10;
 
     private final Kit kit;
     private final int kits;
@@ -37,7 +38,9 @@ public final class Sampling {
     private final long[] streams;
     private final double[] nominal;
     private final boolean[] counts;
+    private final Finding[] findings;
     private final boolean[] settled;
+    private final boolean[] decided;
 
     private Sampling(Kit kit, int kits, long seed) {
         if (kits < 1 || kits > MOST) {
@@ -55,6 +58,12 @@ public final class Sampling {
                 .toArray();
         streams = inputs.stream().mapToLong(i -> Draws.stream(seed, i.stream())).toArray();
         settled = new boolean[questions.size()];
+        decided = new boolean[questions.size()];
+        var byKey =
+                Ladder.findings(kit, LayoutSolver.solve(kit)).stream().collect(Collectors.toMap(Finding::key, f -> f));
+        findings = questions.stream()
+                .map(q -> Objects.requireNonNull(byKey.get(q.key())))
+                .toArray(Finding[]::new);
         var asking = new Asking(kit, pieces, questions);
         asking.ask(atNominal());
         nominal = new double[questions.size()];
@@ -84,18 +93,53 @@ public final class Sampling {
         var blocks = new Block[(kits + Block.KITS - 1) / Block.KITS];
         blocks[0] = sampling.block(0, cancelled);
         sampling.settle(blocks[0]);
-        crew.all(blocks.length - 1, b -> blocks[b + 1] = sampling.block(b + 1, cancelled));
+        int early = Math.min(EARLY, blocks.length);
+        crew.all(early - 1, b -> blocks[b + 1] = sampling.block(b + 1, cancelled));
+        if (blocks.length > early) {
+            sampling.decide(Arrays.copyOf(blocks, early));
+            crew.all(blocks.length - early, b -> blocks[b + early] = sampling.block(b + early, cancelled));
+        }
         return sampling.spread(blocks);
     }
 
     /// What has no limits of its own, and not one kit of the first block moved, is not asked again.
     private void settle(Block first) {
-        var reading = new Reading();
-        var subjects = Subject.of(kit, LayoutSolver.solve(kit));
         for (int q = 0; q < settled.length; q++) {
-            questions.get(q).check().measure(subjects.get(questions.get(q).subject()), reading);
-            settled[q] = !reading.banded() && first.unmoved(q);
+            settled[q] = worst(q) == best(q) && first.unmoved(q);
         }
+    }
+
+    /// What holds at the worst limits or fails at the best ones, and what no early kit took outside those, is the same
+    /// in every later kit and is not asked there.
+    private void decide(Block[] early) {
+        for (int q = 0; q < settled.length; q++) {
+            boolean holds = findings[q].verdict() == Verdict.HOLDS;
+            boolean fails = findings[q].verdict() == Verdict.FAILS && best(q) < 0;
+            boolean within = true;
+            for (var b : early) {
+                within &= b.within(q, holds, worst(q), best(q));
+            }
+            decided[q] = !settled[q] && (holds || fails) && within;
+            settled[q] |= decided[q];
+        }
+    }
+
+    /// {@return what is left at the worst limits}
+    private double worst(int q) {
+        return findings[q].capacityWorst() - findings[q].demandWorst();
+    }
+
+    private double best(int q) {
+        return findings[q].capacityBest() - findings[q].demandBest();
+    }
+
+    private boolean anythingToAsk() {
+        for (boolean s : settled) {
+            if (!s) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Block block(int b, BooleanSupplier cancelled) {
@@ -105,30 +149,31 @@ public final class Sampling {
         var asking = new Asking(kit, pieces, questions);
         asking.ask(atNominal());
         asking.settle(settled);
+        block.unasked(decided);
+        boolean draws = anythingToAsk();
         var values = new double[inputs.size()];
         var z = new double[inputs.size()];
         for (int k = 0; k < size; k++) {
             if (k % 100 == 0 && cancelled.getAsBoolean()) {
                 throw new GivenUp();
             }
-            for (int i = 0; i < values.length; i++) {
+            for (int i = 0; draws && i < values.length; i++) {
                 values[i] = distributions[i].at(Draws.even(streams[i], first + k));
                 z[i] = (values[i] - distributions[i].mean()) * perDeviation[i];
             }
-            asking.ask(values);
+            if (draws) {
+                asking.ask(values);
+            }
             block.add(k, asking, z, nominal, counts);
         }
         return block;
     }
 
     private Spread spread(Block[] blocks) {
-        var findings =
-                Ladder.findings(kit, LayoutSolver.solve(kit)).stream().collect(Collectors.toMap(Finding::key, f -> f));
         var sums = new RootSumSquare(kit, pieces, questions);
         var odds = new ArrayList<Odds>();
         for (int q = 0; q < questions.size(); q++) {
-            odds.add(
-                    odds(q, Objects.requireNonNull(findings.get(questions.get(q).key())), blocks, sums));
+            odds.add(odds(q, findings[q], blocks, sums));
         }
         odds.sort(Comparator.comparing((Odds o) -> !o.told())
                 .thenComparingInt(Odds::holds)
@@ -175,12 +220,18 @@ public final class Sampling {
                 finding,
                 questions.get(q).fit(),
                 kits,
+                asked(q),
                 holds,
                 untold,
                 varies && !finding.unit().isEmpty()
                         ? scatter(q, finding, nominal[q] + moved, Math.sqrt(variance), blocks, sums)
                         : null,
                 varies ? matters(q, n, moved, Math.sqrt(variance), blocks) : List.of());
+    }
+
+    /// {@return in how many kits this was asked}
+    private int asked(int q) {
+        return decided[q] ? EARLY * Block.KITS : kits;
     }
 
     private Odds.Scatter scatter(int q, Finding f, double mean, double deviation, Block[] blocks, RootSumSquare sums) {
@@ -229,9 +280,9 @@ public final class Sampling {
             double draws = 0;
             for (var b : blocks) {
                 product += b.products[q][i];
-                draws += b.draws[i];
+                draws += b.asked(q) ? b.draws[i] : 0;
             }
-            double correlation = (product / n - moved * draws / kits) / deviation;
+            double correlation = (product / n - moved * draws / asked(q)) / deviation;
             double share = correlation * correlation;
             if (share > 16.0 / n) {
                 var input = inputs.get(i);

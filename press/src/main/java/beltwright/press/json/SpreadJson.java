@@ -36,7 +36,7 @@ public final class SpreadJson {
         } else {
             List.of("kits", "odds", "standardError", "least", "most").forEach(json::putNull);
         }
-        json.put("untold", o.untold());
+        json.put("asked", o.asked()).put("untold", o.untold());
         var s = o.scatter();
         var slack = json.putObject("slack");
         DossierJson.number(slack, "nominal", f.capacity() - f.demand());

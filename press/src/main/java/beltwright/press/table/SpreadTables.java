@@ -114,6 +114,12 @@ public final class SpreadTables {
                 + percent(share.least()) + " and " + percent(share.most());
     }
 
+    /// {@return what is to be said of the kits in which a finding was not told, or not asked; mostly nothing}
+    public static String aside(Odds o) {
+        return (o.untold() == 0 ? "" : "; in " + o.untold() + " kits it cannot be told")
+                + (o.asked() == o.kits() ? "" : "; asked in the first " + o.asked() + ", the others follow from the limits");
+    }
+
     public static String percent(double share) {
         double percent = 100 * share;
         boolean nearTheEnds = (percent > 0 && percent < 1) || (percent > 99 && percent < 100);
