@@ -117,7 +117,9 @@ public final class SpreadTables {
     /// {@return what is to be said of the kits in which a finding was not told, or not asked; mostly nothing}
     public static String aside(Odds o) {
         return (o.untold() == 0 ? "" : "; in " + o.untold() + " kits it cannot be told")
-                + (o.asked() == o.kits() ? "" : "; asked in the first " + o.asked() + ", the others follow from the limits");
+                + (o.asked() == o.kits()
+                        ? ""
+                        : "; asked in the first " + o.asked() + ", the others follow from the limits");
     }
 
     public static String percent(double share) {
