@@ -25,7 +25,7 @@ public final class Sampling {
     public static final int MOST = 200_000;
 
     /// Blocks in which everything is asked.
-    private static final int EARLY = 10;
+    private static final int EARLY = 5;
 
     private final Kit kit;
     private final int kits;
