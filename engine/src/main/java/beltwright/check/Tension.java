@@ -8,6 +8,7 @@ import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
 import beltwright.power.RoadLoad;
 import beltwright.strength.Tightening;
+import java.util.Set;
 
 /// How tight a belt must be and may be at rest, and how it then pulls on both shafts.
 ///
@@ -167,7 +168,16 @@ final class Tension {
         writeLeast(s, w);
         var typed = s.drive().placement().tensionN();
         if (typed.known()) {
-            return w.given("T", typed).nominal();
+            if (typed.estimated()) {
+                w.rests(Set.of(typed.of()));
+            }
+            // Without its side's name, so that two sides set alike are worked out once.
+            return w.given(
+                    "T",
+                    "tension of each span at rest, as this kit says",
+                    typed.nominal(),
+                    "N",
+                    typed.provenance().words());
         }
         w.given(
                 "k_fresh",
