@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import beltwright.check.Finding;
 import beltwright.check.Verdict;
-import beltwright.dossier.Dossiers;
 import beltwright.workshop.Edit;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -47,18 +45,11 @@ class AxleStrengthTest {
     }
 
     private static List<Finding> asked(String kit, List<Edit> edits) {
-        return Dossiers.of(DemoKits.SHELF.with(edits).kit(kit)).findings().stream()
-                .filter(f -> ASKED.contains(f.key().substring(0, f.key().lastIndexOf('.'))))
-                .toList();
+        return StrengthFindings.of(kit, ASKED, edits);
     }
 
-    /// The finding of the left side, or of the right where that alone is asked.
     private static Finding asked(String kit, String slug, String... edits) {
-        return asked(kit, Arrays.stream(edits).map(Edit::parse).toList()).stream()
-                .filter(f -> f.key().startsWith(slug + "."))
-                .sorted(java.util.Comparator.comparing(Finding::key))
-                .findFirst()
-                .orElseThrow();
+        return StrengthFindings.one(kit, slug, edits);
     }
 
     @ParameterizedTest
@@ -77,12 +68,7 @@ class AxleStrengthTest {
             var told = asked(kit, List.of(edit)).stream()
                     .filter(f -> f.verdict() != Verdict.CANNOT_TELL)
                     .toList();
-            assertThat(told).isNotEmpty().allSatisfy(f -> {
-                assertThat(f.demandBest()).as(f.key() + edit).isLessThanOrEqualTo(f.demand());
-                assertThat(f.demand()).as(f.key() + edit).isLessThanOrEqualTo(f.demandWorst());
-                assertThat(f.capacityWorst()).as(f.key() + edit).isLessThanOrEqualTo(f.capacity());
-                assertThat(f.capacity()).as(f.key() + edit).isLessThanOrEqualTo(f.capacityBest());
-            });
+            assertThat(told).isNotEmpty().allSatisfy(f -> StrengthFindings.nominalIsEnclosed(f, edit));
         }
     }
 
@@ -107,13 +93,8 @@ class AxleStrengthTest {
         "drive-pulley-teeth, controller-one.driveCurrentA, 20 40 60",
     })
     void moreOfItNeverAsksLess(String slug, String field, String rising) {
-        double before = 0;
-        for (var value : rising.split(" ")) {
-            double now = asked(KIT, slug, field + "=" + value).demand();
-            assertThat(now).as("%s with %s=%s", slug, field, value).isGreaterThanOrEqualTo(before);
-            before = now;
-        }
-        assertThat(before).isPositive();
+        assertThat(StrengthFindings.neverLess(KIT, slug, field, rising, Finding::demand))
+                .isPositive();
     }
 
     @Tag("law")
@@ -129,13 +110,8 @@ class AxleStrengthTest {
         "drive-pulley-teeth, motor-54.kvRpmPerV, 100 200 300",
     })
     void moreOfItNeverAsksMore(String slug, String field, String rising) {
-        double before = Double.POSITIVE_INFINITY;
-        for (var value : rising.split(" ")) {
-            double now = asked(KIT, slug, field + "=" + value).demand();
-            assertThat(now).as("%s with %s=%s", slug, field, value).isLessThanOrEqualTo(before);
-            before = now;
-        }
-        assertThat(before).isFinite();
+        assertThat(StrengthFindings.neverMore(KIT, slug, field, rising, Finding::demand))
+                .isFinite();
     }
 
     @Tag("law")
@@ -151,13 +127,8 @@ class AxleStrengthTest {
         "axle-nut-holds, market-hill-single, nut-m8.heightMm, 1 2 4 8",
     })
     void moreOfItNeverHoldsLess(String slug, String kit, String field, String rising) {
-        double before = 0;
-        for (var value : rising.split(" ")) {
-            double now = asked(kit, slug, field + "=" + value).capacity();
-            assertThat(now).as("%s with %s=%s", slug, field, value).isGreaterThanOrEqualTo(before);
-            before = now;
-        }
-        assertThat(before).isPositive();
+        assertThat(StrengthFindings.neverLess(kit, slug, field, rising, Finding::capacity))
+                .isPositive();
     }
 
     @Tag("law")

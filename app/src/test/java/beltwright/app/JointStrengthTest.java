@@ -8,7 +8,6 @@ import beltwright.check.Verdict;
 import beltwright.dossier.Dossiers;
 import beltwright.workshop.Edit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -41,16 +40,11 @@ class JointStrengthTest {
     }
 
     private static List<Finding> joints(String kit, List<Edit> edits) {
-        return Dossiers.of(DemoKits.SHELF.with(edits).kit(kit)).findings().stream()
-                .filter(f -> JOINTS.contains(f.key().substring(0, f.key().lastIndexOf('.'))))
-                .toList();
+        return StrengthFindings.of(kit, JOINTS, edits);
     }
 
     private static Finding joint(String kit, String slug, String... edits) {
-        return joints(kit, Arrays.stream(edits).map(Edit::parse).toList()).stream()
-                .filter(f -> f.key().equals(slug + ".left"))
-                .findFirst()
-                .orElseThrow();
+        return StrengthFindings.one(kit, slug, edits);
     }
 
     @ParameterizedTest
@@ -66,12 +60,9 @@ class JointStrengthTest {
     @MethodSource("kits")
     void theWorstAndTheBestEncloseTheNominal(String kit) {
         for (var edit : Edits.seeded(kit, 29, 40)) {
-            assertThat(joints(kit, List.of(edit))).isNotEmpty().allSatisfy(f -> {
-                assertThat(f.demandBest()).as(f.key() + edit).isLessThanOrEqualTo(f.demand());
-                assertThat(f.demand()).as(f.key() + edit).isLessThanOrEqualTo(f.demandWorst());
-                assertThat(f.capacityWorst()).as(f.key() + edit).isLessThanOrEqualTo(f.capacity());
-                assertThat(f.capacity()).as(f.key() + edit).isLessThanOrEqualTo(f.capacityBest());
-            });
+            assertThat(joints(kit, List.of(edit)))
+                    .isNotEmpty()
+                    .allSatisfy(f -> StrengthFindings.nominalIsEnclosed(f, edit));
         }
     }
 
@@ -93,13 +84,8 @@ class JointStrengthTest {
         "hanger-strike-one-piece, orchard-lane, mount-cast.material, pa66-gf30 aluminium-6061-t6 aluminium-7075-t6 steel-hardened",
     })
     void moreOfItNeverHoldsLess(String slug, String kit, String field, String rising) {
-        double before = 0;
-        for (var value : rising.split(" ")) {
-            double now = joint(kit, slug, field + "=" + value).capacity();
-            assertThat(now).as("%s with %s=%s", slug, field, value).isGreaterThanOrEqualTo(before);
-            before = now;
-        }
-        assertThat(before).isPositive();
+        assertThat(StrengthFindings.neverLess(kit, slug, field, rising, Finding::capacity))
+                .isPositive();
     }
 
     @Tag("law")
@@ -113,13 +99,8 @@ class JointStrengthTest {
         "motor-joint-opens, mount-city.boltCircleMm, 30 40 50",
     })
     void moreOfItNeverAsksMore(String slug, String field, String rising) {
-        double before = Double.POSITIVE_INFINITY;
-        for (var value : rising.split(" ")) {
-            double now = joint(KIT, slug, field + "=" + value).demand();
-            assertThat(now).as("%s with %s=%s", slug, field, value).isLessThanOrEqualTo(before);
-            before = now;
-        }
-        assertThat(before).isPositive();
+        assertThat(StrengthFindings.neverMore(KIT, slug, field, rising, Finding::demand))
+                .isPositive();
     }
 
     /// What the belt asks follows the torque; what the jolting motor asks stays.

@@ -1,5 +1,6 @@
 package beltwright.check;
 
+import beltwright.belt.SpanFrequency;
 import beltwright.belt.SpanTension;
 import beltwright.kit.Drive;
 import beltwright.kit.Kit;
@@ -19,7 +20,6 @@ import java.util.List;
 
 /// The first numbers of a kit, in closed form with their working: pulls, a tension to start with, hill current, speeds.
 public final class FirstNumbers {
-    private static final double DEFLECTION_SHARE = 50;
 
     private final Subject subject;
     private final Kit kit;
@@ -166,8 +166,7 @@ public final class FirstNumbers {
                 w);
 
         w = begun(w);
-        double deflection = w.line(
-                "s", "l_s/" + Numbers.plain(DEFLECTION_SHARE), span / DEFLECTION_SHARE, "mm", "deflection at mid-span");
+        double deflection = w.line("s", "l_s/50", SpanFrequency.mostDeflectionMm(span), "mm", "deflection at mid-span");
         add(
                 "deflection-force",
                 "Force at mid-span for " + Numbers.fixed(deflection, 1) + " mm",

@@ -7,8 +7,9 @@ import beltwright.part.HungWeights;
 import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
 import beltwright.power.RoadLoad;
+import beltwright.strength.FrictionGrip;
+import beltwright.strength.StaticBearing;
 import beltwright.strength.Tightening;
-import java.util.Set;
 
 /// How tight a belt must be and may be at rest, and how it then pulls on both shafts.
 ///
@@ -77,20 +78,22 @@ final class Tension {
     /// {@return force (N) that the screws in the slots hold against sliding}
     static double slotHoldsN(Subject s, At at) {
         var screw = s.drive().motorScrew();
-        return s.drive().mount().slots()
-                * at.least(Assumed.friction(s.kit()))
-                * preloadN(s, at, screw.thread(), screw.strength());
+        return FrictionGrip.slipN(
+                s.drive().mount().slots(),
+                preloadN(s, at, screw.thread(), screw.strength()),
+                at.least(Assumed.friction(s.kit())),
+                1);
     }
 
     /// {@return preload of one screw (N), the less the worse}
     static double preloadN(Subject s, At at, Thread thread, PropertyClass strength) {
         double share = Assumed.scatter(s.kit()).nominal() / 100;
-        double factor = switch (at) {
-            case WORST -> 1 - share;
-            case NOMINAL -> 1;
-            case BEST -> 1 + share;
+        double aimed = Tightening.preloadN(thread, strength);
+        return switch (at) {
+            case WORST -> FrictionGrip.lowestN(aimed, share);
+            case NOMINAL -> aimed;
+            case BEST -> FrictionGrip.highestN(aimed, share);
         };
-        return factor * Tightening.preloadN(thread, strength);
     }
 
     /// {@return preload of one screw (N), the more the worse}
@@ -120,7 +123,7 @@ final class Tension {
     static double overhang(Subject s, At at) {
         var motor = s.drive().motor();
         double out = at.most(s.at().driveRimMiddleMm().minus(s.at().plateInnerMm()));
-        return 1 + (out + at.most(motor.frontBearingMm())) / at.least(motor.bearingSpanMm());
+        return StaticBearing.frontN(1, out + at.most(motor.frontBearingMm()), at.least(motor.bearingSpanMm()));
     }
 
     /// {@return what sets the upper end of the band}
@@ -168,16 +171,7 @@ final class Tension {
         writeLeast(s, w);
         var typed = s.drive().placement().tensionN();
         if (typed.known()) {
-            if (typed.estimated()) {
-                w.rests(Set.of(typed.of()));
-            }
-            // Without its side's name, so that two sides set alike are worked out once.
-            return w.given(
-                    "T",
-                    "tension of each span at rest, as this kit says",
-                    typed.nominal(),
-                    "N",
-                    typed.provenance().words());
+            return w.given("T", typed).nominal();
         }
         w.given(
                 "k_fresh",

@@ -63,7 +63,6 @@ public record TensionCard(
             "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
                     + " start from, not a guarantee.");
 
-    private static final double DEFLECTION_SHARE = 50;
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
     private static final double ROOM_C = 20;
@@ -123,7 +122,7 @@ public record TensionCard(
                 tone.factor(),
                 tone.offsetN(),
                 HungWeights.given(hung) ? HungWeights.parse(hung).toString() : "",
-                span / DEFLECTION_SHARE,
+                SpanFrequency.mostDeflectionMm(span),
                 SpanFrequency.rippleN(stiffness.nominal(), runOut, span),
                 stiffness.nominal()
                         * 2
@@ -205,11 +204,7 @@ public record TensionCard(
                         + Numbers.plain(hung.mostN()) + " N: at the target the frequency is carried on beyond them");
             }
         }
-        if (Double.isNaN(card.rippleN)) {
-            notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
-        } else {
-            notes.add("pulleys out of round make it swing: set it at the wheel angle where the belt is loosest");
-        }
+        notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
         double hertz = card.frequencyHz(card.setN);
         if (hertz < LOWEST_HZ || hertz > HIGHEST_HZ) {
             notes.add("outside 100 to 1000 Hz a phone hears it badly: use the force");

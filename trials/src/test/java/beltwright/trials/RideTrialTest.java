@@ -13,7 +13,6 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -31,7 +30,6 @@ class RideTrialTest {
     private static final Pattern PAGES = Pattern.compile("/Type\\s*/Page[^s]");
 
     private Tried tried;
-    private final List<String> complaints = new ArrayList<>();
 
     @BeforeEach
     void open() {
@@ -43,17 +41,6 @@ class RideTrialTest {
         if (tried != null) {
             tried.close();
         }
-    }
-
-    private Page page() {
-        var page = tried.page();
-        page.onConsoleMessage(m -> {
-            if (m.type().equals("error") && !m.text().contains("422")) {
-                complaints.add(m.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        return page;
     }
 
     private Ride ride(String kit) {
@@ -100,7 +87,7 @@ class RideTrialTest {
 
     @Test
     void willItClimbTheHill() throws Exception {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + KIT));
         page.getByRole(
                         AriaRole.LINK,
@@ -147,7 +134,7 @@ class RideTrialTest {
         page.getByText("over time").click();
         assertReadings(page, file, 0, row);
         assertOneCursor(page);
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 
     /// The line of the cursor stands at the same place of every field.
@@ -164,7 +151,7 @@ class RideTrialTest {
 
     @Test
     void theOtherKitRidesBesideIt() throws Exception {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + KIT + "/ride?route=" + ROUTE));
         charted(page);
         page.locator("select[name=with]").selectOption(OTHER);
@@ -193,7 +180,7 @@ class RideTrialTest {
                 .get(page.locator(".handout a").nth(2).evaluate("a => a.href").toString());
         assertThat(csv.text()).startsWith("\"time (s)\"");
         assertThat(csv.text().lines().count()).isEqualTo(ride(OTHER).rows() + 1);
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 
     private static int nearest(JsonNode ride, double distanceM) {
@@ -210,7 +197,7 @@ class RideTrialTest {
 
     @Test
     void aBrokenRouteIsRefusedInOneMessageAndASoundOneIsKept() {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + KIT + "/ride"));
         var before = tried.workshop.shelf().routes().keySet();
         bring(
@@ -235,7 +222,7 @@ class RideTrialTest {
 
         bring(page, "Back lane.csv", "distance (m),elevation (m)\n0,10\n300,10\n");
         assertThat(page.locator(".refusal").textContent()).contains("back-lane: ", "that is kept", "choose another id");
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 
     private static void bring(Page page, String name, String text) {
@@ -248,7 +235,7 @@ class RideTrialTest {
     @ParameterizedTest
     @ValueSource(strings = {KIT, OTHER, "harbour-mile", "orchard-lane", "quarry-road-load", "steep-street-light"})
     void theLimitsFillOneSheetOfPaper(String kit) {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + kit + "/power"));
         page.locator(".ways a").getByText("Limits").click();
         var sheet = tried.workshop.shelf().kit(kit);
@@ -258,12 +245,12 @@ class RideTrialTest {
                         .toList());
         var pdf = new String(page.pdf(new Page.PdfOptions().setPreferCSSPageSize(true)), StandardCharsets.ISO_8859_1);
         assertThat(PAGES.matcher(pdf).results().count()).isEqualTo(1);
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 
     @Test
     void everyPageOfTheRoadIsHeldToTheStrictPolicy() {
-        var page = page();
+        var page = tried.watched();
         for (var place : List.of("power", "brakes", "limits", "ride", "log")) {
             var answer = page.navigate(tried.at("kits/" + KIT + "/" + place));
             assertThat(answer.headerValue("content-security-policy"))
@@ -273,6 +260,6 @@ class RideTrialTest {
             assertThat(page.locator(".ways [aria-current]").textContent().toLowerCase(java.util.Locale.ROOT))
                     .isEqualTo(place);
         }
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 }

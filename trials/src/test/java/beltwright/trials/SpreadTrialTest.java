@@ -9,7 +9,6 @@ import beltwright.spread.Spread;
 import beltwright.workshop.Edit;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,7 +21,6 @@ class SpreadTrialTest {
     private static final int KITS = 2000;
 
     private Tried tried;
-    private final List<String> complaints = new ArrayList<>();
 
     @BeforeEach
     void open() {
@@ -36,17 +34,6 @@ class SpreadTrialTest {
         }
     }
 
-    private Page page() {
-        var page = tried.page();
-        page.onConsoleMessage(m -> {
-            if (m.type().equals("error") && !m.text().contains("422")) {
-                complaints.add(m.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        return page;
-    }
-
     private Spread engine(Edit... edits) {
         return Sampling.of(tried.workshop.shelf().with(List.of(edits)).kit(KIT), KITS, 5);
     }
@@ -57,7 +44,7 @@ class SpreadTrialTest {
 
     @Test
     void whichDimensionIsToBeMadeMoreClosely() {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + KIT));
         page.getByRole(
                         AriaRole.LINK,
@@ -111,12 +98,12 @@ class SpreadTrialTest {
         page.goBack();
         assertThat(page.locator("details.odds").first().locator(".big").textContent())
                 .isEqualTo(SpreadTables.percent(first.share().value()));
-        assertThat(complaints).isEmpty();
+        assertThat(tried.complaints).isEmpty();
     }
 
     @Test
     void aValueThatCannotBeIsRefusedInPlace() {
-        var page = page();
+        var page = tried.watched();
         page.navigate(tried.at("kits/" + KIT + "/spread?kits=300"));
         var row = page.locator(".matters tbody tr").first();
         row.locator("input[name=value]").fill("ten or so");
@@ -126,6 +113,6 @@ class SpreadTrialTest {
         assertThat(page.url()).contains("field=");
         page.navigate(tried.at("kits/" + KIT + "/spread?kits=many"));
         assertThat(page.locator("main, body").first().textContent()).contains("'many' kits", "1 to 50000");
-        assertThat(complaints).allMatch(c -> c.contains("400"));
+        assertThat(tried.complaints).allMatch(c -> c.contains("400"));
     }
 }

@@ -9,6 +9,7 @@ import com.microsoft.playwright.Playwright;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -22,6 +23,10 @@ final class Tried implements AutoCloseable {
     final Path store;
     final Workshop workshop;
     final Bench bench;
+
+    /// What watched pages told the console and nobody expected: all but the refusals that a trial provokes.
+    final List<String> complaints = new ArrayList<>();
+
     private final Playwright playwright;
     private final Browser browser;
 
@@ -80,6 +85,18 @@ final class Tried implements AutoCloseable {
 
     Page page() {
         return page(new Browser.NewContextOptions().setViewportSize(1400, 1000));
+    }
+
+    /// {@return a page whose complaints are kept}
+    Page watched() {
+        var page = page();
+        page.onConsoleMessage(m -> {
+            if (m.type().equals("error") && !m.text().contains("422")) {
+                complaints.add(m.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        return page;
     }
 
     Page page(Browser.NewContextOptions options) {

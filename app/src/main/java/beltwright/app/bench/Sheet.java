@@ -71,12 +71,25 @@ public final class Sheet {
         /// {@return one number for each way it is worked out, by the sides that share it}
         public Map<String, FirstNumber> workings() {
             var alike = new LinkedHashMap<List<Line>, List<String>>();
-            sides.forEach((side, number) -> alike.computeIfAbsent(number.working(), w -> new ArrayList<>())
+            sides.forEach((side, number) -> alike.computeIfAbsent(sideless(side, number), w -> new ArrayList<>())
                     .add(side));
             var workings = new LinkedHashMap<String, FirstNumber>();
             sides.forEach((side, number) -> workings.putIfAbsent(
-                    String.join(" and ", alike.getOrDefault(number.working(), List.of())), number));
+                    String.join(" and ", alike.getOrDefault(sideless(side, number), List.of())), number));
             return workings;
+        }
+
+        /// Two sides set alike quote the same numbers, each from its own place in the kit.
+        private static List<Line> sideless(String side, FirstNumber number) {
+            return number.working().stream()
+                    .map(l -> new Line(
+                            l.symbol(),
+                            l.formula().replace("placements." + side + ".", "placements."),
+                            l.numbers(),
+                            l.value(),
+                            l.unit(),
+                            l.source()))
+                    .toList();
         }
     }
 
