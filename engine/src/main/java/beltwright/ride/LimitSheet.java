@@ -257,9 +257,9 @@ public final class LimitSheet {
         double brake = value(sheet, "brake-current");
         double full = value(sheet, "most-voltage");
         return List.of(
-                "Board on a stand, wheels free, fingers, hair and laces away from the belts. Turn slowly up: both wheels turn the"
-                        + " same way, no belt climbs, no noise.",
-                "On the stand, turn the remote off at a quarter of the speed: both wheels must slow down, none may run on. Brake"
+                "Board on a stand, wheels free, fingers, hair and laces away from the belts. Turn slowly up: driven wheels turn the"
+                        + " right way, no belt climbs, no noise.",
+                "On the stand, turn the remote off at a quarter of the speed: driven wheels must slow down, none may run on. Brake"
                         + " current then: " + Math.round(lost) + " A a motor, no more.",
                 "On the stand, brake from half of the speed: current stays below " + Math.round(brake)
                         + " A a motor and no belt jumps.",
