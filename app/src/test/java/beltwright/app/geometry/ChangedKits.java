@@ -57,6 +57,8 @@ final class ChangedKits {
             "idlerAlongMm",
             "idlerAsideMm",
             "reachDiameterMm",
+            "standoffMm",
+            "screwGripMm",
             "flangeDiameterMm",
             "boreDiameterMm",
             "slotMinMm",
