@@ -1,5 +1,8 @@
 package beltwright.app;
 
+import beltwright.check.Verdict;
+import beltwright.pairs.Pair;
+import beltwright.press.json.PairJson;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -64,6 +67,11 @@ class AnswerJsonTest {
         var pairs = typed.run(with(demo, "pairs", "wheel pulleys", "kits")).json();
         collect("pairs", "", pairs, real);
         collect("DECIDES", "", pairs.at("/pairs/0/decides"), real);
+        collect( // nothing of the demo is refused
+                "pairs",
+                "pairs[]",
+                PairJson.of(new Pair("a", "b", Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, "no such material")),
+                real);
         collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
         collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);
         for (var command : new String[] {"tension", "weakest"}) {

@@ -316,8 +316,8 @@ final class Answers {
             return;
         }
         var idler = m.idler().outline();
-        all.put("idler-wheel-pulley" + side, Answer.exact(nearest(idler, m.wheelPulley())));
-        all.put("idler-drive-pulley" + side, Answer.exact(nearest(idler, m.drivePulley())));
+        all.put("idler-wheel-pulley" + side, Answer.between(nearest(idler, m.wheelPulley())));
+        all.put("idler-drive-pulley" + side, Answer.between(nearest(idler, m.drivePulley())));
         all.put(
                 "idler-wheel" + side,
                 Answer.between(Solid.apart(List.of(m.idler(), m.idlerHead()), List.of(m.end.wheel()))));
