@@ -1,10 +1,10 @@
 package beltwright.app;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import beltwright.check.Verdict;
 import beltwright.pairs.Pair;
 import beltwright.press.json.PairJson;
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;

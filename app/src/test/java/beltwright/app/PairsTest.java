@@ -307,8 +307,7 @@ class PairsTest {
     }
 
     private static Pair wheelPulley(String part, String kit) {
-        return PAIRS.of(
-                place(DemoKits.SHELF, Role.WHEEL_PULLEY, part), new Thing.OfKit(DemoKits.SHELF.draft(kit)));
+        return PAIRS.of(place(DemoKits.SHELF, Role.WHEEL_PULLEY, part), new Thing.OfKit(DemoKits.SHELF.draft(kit)));
     }
 
     private static List<String> slugs(String part, String kit) {
@@ -398,8 +397,7 @@ class PairsTest {
              1 |  NaN |  NaN |  NaN | mm    | unknown
              1 |  0.4 |  NaN |  NaN | mm    | 0.400 mm
             """)
-    void slackIsToldWithItsLimits(
-            double wanted, double slack, double worst, double best, String unit, String told) {
+    void slackIsToldWithItsLimits(double wanted, double slack, double worst, double best, String unit, String told) {
         assertThat(new Answer("a.left", "A", Verdict.HOLDS, unit, wanted, slack, worst, best, null).slackText())
                 .isEqualTo(told);
     }

@@ -3,8 +3,8 @@ package beltwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import beltwright.ride.LimitSheet;
 import beltwright.ride.Caution;
+import beltwright.ride.LimitSheet;
 import beltwright.ride.PowerSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -128,7 +128,8 @@ class PowerCommandTest {
                 if (line.startsWith(row.spares().toString()) && line.contains("  " + row.name() + "  ")) {
                     assertThat(row.spares()).isGreaterThanOrEqualTo(last);
                     last = row.spares();
-                    var after = line.substring(line.indexOf(row.name()) + row.name().length());
+                    var after =
+                            line.substring(line.indexOf(row.name()) + row.name().length());
                     same(after.strip().split(" ")[0], row.value());
                     assertThat(line).contains(row.unit()).endsWith(row.reason());
                     told++;
@@ -147,7 +148,9 @@ class PowerCommandTest {
         assertThat(words).startsWith("from").contains("to");
         same(words[1], limit(from).value());
         same(words[3], limit(to).value());
-        assertThat(line).contains("from: " + limit(from).reason()).endsWith("to: " + limit(to).reason());
+        assertThat(line)
+                .contains("from: " + limit(from).reason())
+                .endsWith("to: " + limit(to).reason());
     }
 
     private static LimitSheet.Row limit(String key) {

@@ -38,7 +38,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /// The belts that fall in the slots of the demo's mounts.
 @Tag("law")
 class SlotCoverTest {
-    private static final Set<String> TELLING = Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile", "belt-width");
+    private static final Set<String> TELLING =
+            Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile", "belt-width");
     private static final double BESIDE_MM = 6; // so far beside the slot a belt is still told
 
     static Stream<String> mounts() {

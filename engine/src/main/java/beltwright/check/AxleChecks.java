@@ -134,7 +134,8 @@ final class AxleChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a spacer of " + Numbers.fixed(StandardSizes.coreSpacerMm(s.end().wheel()), 2)
+            return "a spacer of "
+                    + Numbers.fixed(StandardSizes.coreSpacerMm(s.end().wheel()), 2)
                     + " mm; measure this wheel, cores differ";
         }
 

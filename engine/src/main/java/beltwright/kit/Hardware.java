@@ -39,7 +39,8 @@ public final class Hardware {
                 drive.map(d -> d.mount().slots()).orElse(0);
             case SET_SCREWS -> drive.map(d -> d.drivePulley().setScrews()).orElse(0);
             case PULLEY_SCREWS -> drive.map(d -> d.wheelPulley().screwHoles()).orElse(0);
-            case IDLER_SCREW -> drive.filter(d -> !d.idler().blank()).map(d -> 1).orElse(0);
+            case IDLER_SCREW ->
+                drive.filter(d -> !d.idler().blank()).map(d -> 1).orElse(0);
             default -> 1;
         };
     }

@@ -83,7 +83,8 @@ public record Kit(
         }
     }
 
-    /// Puts parts into the seats of a draft in which one was exchanged: screws that the new part asks for and that nobody
+    /// Puts parts into the seats of a draft in which one was exchanged: screws that the new part asks for and that
+    /// nobody
     /// has put in yet are blank, and [Hardware#missing] says so; those that it has no hole for are left out.
     public static Kit exchanged(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
@@ -118,7 +119,8 @@ public record Kit(
                 Map.of(),
                 Map.of(Side.LEFT, nowhere, Side.RIGHT, nowhere),
                 Blank.of(Task.class));
-        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), Blanks.ANY).kit(reference);
+        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), Blanks.ANY)
+                .kit(reference);
     }
 
     /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
@@ -212,7 +214,8 @@ public record Kit(
             var ends = new ArrayList<WheelEnd>();
             var drives = new ArrayList<Drive>();
             for (var side : Side.values()) {
-                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR)) || (blanks == Blanks.ANY && side == Side.LEFT);
+                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR))
+                        || (blanks == Blanks.ANY && side == Side.LEFT);
                 if (driven || seats.containsKey(new SeatName(side, Role.WHEEL))) {
                     ends.add(end(side));
                 }
@@ -345,8 +348,7 @@ public record Kit(
         private <P extends Part> P part(@Nullable Side side, Role role, Class<P> type, boolean wanted) {
             var name = new SeatName(side, role);
             var seat = seats.get(name);
-            if (seat == null
-                    && (!wanted || blanks == Blanks.ANY || blanks == Blanks.SCREWS && role.fastener())) {
+            if (seat == null && (!wanted || blanks == Blanks.ANY || blanks == Blanks.SCREWS && role.fastener())) {
                 return type.cast(Blank.of(type.asSubclass(Record.class)));
             }
             if (seat == null) {

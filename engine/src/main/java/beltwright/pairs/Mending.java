@@ -254,18 +254,18 @@ public final class Mending {
     /// {@return the seat of the screws that hold a part, and their thread; nothing where it is held otherwise}
     private static Optional<Map.Entry<Role, Thread>> heldBy(Role role, Part part, Kit kit) {
         return switch (part) {
-            case Riser r when role == Role.RISER ->
+            case Riser r
+            when role == Role.RISER ->
                 Optional.of(Map.entry(Role.DECK_SCREWS, kit.deckScrew().thread()));
-            case WheelPulley p when p.screwHoles() > 0 ->
-                Optional.of(Map.entry(Role.PULLEY_SCREWS, p.screwThread()));
-            case DrivePulley p when p.setScrews() > 0 ->
-                Optional.of(Map.entry(Role.SET_SCREWS, p.setScrewThread()));
+            case WheelPulley p when p.screwHoles() > 0 -> Optional.of(Map.entry(Role.PULLEY_SCREWS, p.screwThread()));
+            case DrivePulley p when p.setScrews() > 0 -> Optional.of(Map.entry(Role.SET_SCREWS, p.setScrewThread()));
             case Idler i -> Optional.of(Map.entry(Role.IDLER_SCREW, i.screwThread()));
             default -> Optional.empty();
         };
     }
 
-    /// A part of the shelf with other screws of the shelf to hold it; as many as there are, since that is what it needs.
+    /// A part of the shelf with other screws of the shelf to hold it; as many as there are, since that is what it
+    /// needs.
     private void withHardware(
             Role role, Part part, @Nullable Part instead, List<SeatName> seats, List<Change> changes) {
         var held = heldBy(role, part, kit).orElse(null);

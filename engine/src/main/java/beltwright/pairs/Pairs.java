@@ -112,7 +112,9 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
         var exchanged = Kit.exchanged(draft, filled, reference);
         boolean missing = !Hardware.missing(exchanged).isEmpty();
         return new Met(
-                exchanged, roles, check -> reads(check, roles) || missing && check.slug().equals("hardware"));
+                exchanged,
+                roles,
+                check -> reads(check, roles) || missing && check.slug().equals("hardware"));
     }
 
     private static List<Thing.InPlace> places(Thing thing) {

@@ -79,7 +79,8 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
         }
     }
 
-    /// One number of belt teeth over two pulleys. Belts of the shelf that have so many teeth and are told otherwise, for
+    /// One number of belt teeth over two pulleys. Belts of the shelf that have so many teeth and are told otherwise,
+    /// for
     /// their width or their length, have a mark each, the best first.
     ///
     /// @param belts the ids of these belts; empty where the shelf has none
@@ -147,7 +148,8 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
                         .add(belt.id());
             }
             if (stocked.isEmpty()) {
-                var one = StandardSizes.belt(drive.rim().profile(), count, drive.rim().faceWidthMm());
+                var one = StandardSizes.belt(
+                        drive.rim().profile(), count, drive.rim().faceWidthMm());
                 told.put(told(mount, drive, wheel, one, false, reference), List.of());
             }
             told.entrySet().stream()

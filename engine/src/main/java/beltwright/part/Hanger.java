@@ -57,7 +57,9 @@ public record Hanger(
         @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80)
         Dimension steeringAxisDeg,
 
-        @Field(value = "its family; how it turns say steering axis and rake, and the link of a double one", when = "steeringAxisDeg>0")
+        @Field(
+                value = "its family; how it turns say steering axis and rake, and the link of a double one",
+                when = "steeringAxisDeg>0")
         Kingpin kingpin,
 
         @Field(

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import beltwright.press.table.PowerTables;
-import beltwright.ride.PowerSheet;
 import beltwright.ride.Board;
 import beltwright.ride.Channel;
+import beltwright.ride.PowerSheet;
 import beltwright.ride.Ride;
 import beltwright.ride.RideSolver;
 import com.fasterxml.jackson.databind.JsonNode;

@@ -1,10 +1,10 @@
 package beltwright.press.table;
 
-import java.util.Comparator;
-import beltwright.ride.LimitSheet;
 import beltwright.quantity.Numbers;
+import beltwright.ride.LimitSheet;
 import beltwright.ride.PowerSheet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
