@@ -343,7 +343,7 @@ public final class Mending {
                     var other = StandardSizes.riser(riser, thickness);
                     double raised = thickness - riser.thicknessMm().nominal();
                     bought(other, "a riser of " + mm(thickness), seats, 2 + Math.abs(raised) / 100, changes);
-                    boughtWithScrews(other, raised, "a riser of " + mm(thickness), 2.1, changes);
+                    boughtWithScrews(other, raised, "a riser of " + mm(thickness), 2.6, changes); // two things to buy
                 });
             case Belt belt -> {
                 for (int away = 1; away <= TEETH; away++) {

@@ -58,7 +58,6 @@ final class ChangedKits {
             "idlerAsideMm",
             "reachDiameterMm",
             "standoffMm",
-            "screwGripMm",
             "flangeDiameterMm",
             "boreDiameterMm",
             "slotMinMm",
