@@ -13,6 +13,7 @@ import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -75,7 +76,7 @@ class RulesDrawnTest {
 
     @Tag("law")
     @ParameterizedTest
-    @CsvSource({"35, 7", "20, 8", "0, 9"})
+    @CsvSource({"35, 7", "20, 8", "12, 9"})
     void theOddsOfAGripAreThoseOfADrawByHand(int percent, long seed) {
         int byHand = 1_000_000;
         int kits = 20_000;
@@ -84,7 +85,7 @@ class RulesDrawnTest {
                 : grip(kits, seed, task("preloadScatterPercent", String.valueOf(percent)));
         double p = byHand(byHand, percent / 100.0);
         assertThat(odds.finding().verdict()).isEqualTo(Verdict.MARGINAL);
-        assertThat(p).isBetween(0.8, 0.995);
+        assertThat(p).isBetween(0.8, 0.9995);
         assertThat(odds.share().value()).isCloseTo(p, within(3 * Math.sqrt(p * (1 - p) * (1.0 / kits + 1.0 / byHand))));
     }
 
@@ -129,14 +130,17 @@ class RulesDrawnTest {
                 task("preloadScatterPercent", "35"));
         var ruled = grip(2000, 3);
         assertThat(typed.holds()).isEqualTo(ruled.holds());
-        assertThat(typed.scatter()).isEqualTo(ruled.scatter());
+        var a = Objects.requireNonNull(typed.scatter());
+        var b = Objects.requireNonNull(ruled.scatter());
+        assertThat(a.mean()).isCloseTo(b.mean(), within(1e-9)); // limits as sums, 0.12 + 0.03, round otherwise
+        assertThat(a.deviation()).isCloseTo(b.deviation(), within(1e-9));
+        assertThat(a.histogram().counts()).isEqualTo(b.histogram().counts());
     }
 
     /// A scatter that was measured is a normal distribution, as any measurement is.
     @Test
     void aMeasuredScatterIsNormal() {
-        var source = new Edit(KIT, "task.preloadScatterPercent.source", "measured, 30 screws with a load cell");
-        var miss = grip(500, 1, task("preloadScatterPercent", "30"), source)
+        var miss = grip(500, 1, task("preloadScatterPercent", "{value: 30, source: 'measured, invented load cell'}"))
                 .matters()
                 .getFirst();
         assertThat(miss.distribution().toString()).isEqualTo("normal, limits at 2 σ");
@@ -179,14 +183,17 @@ class RulesDrawnTest {
         assertThat(moved.contains("hanger-joint-clamp." + side)).isEqualTo(seat.endsWith("clamp screws"));
     }
 
-    /// Every rule, and the preload of every seat that is drawn, is read by some check of some kit.
+    /// Every rule, and the preload of every seat that is drawn, is read by some check of some kit. A core of plastic
+    /// gives way before its screws do, so the wheels are of metal here.
     @Test
     void nothingIsDrawnInVain() {
         var drawn = new HashSet<String>();
         var idle = new HashSet<String>();
         for (var id : DemoKits.ids().toList()) {
+            var metal = new Edit(
+                    DemoKits.SHELF.kit(id).ends().getFirst().wheel().id(), "coreMaterial", "aluminium-6061-t6");
             var kit = DemoKits.SHELF
-                    .with(List.of(new Edit(id, "task.drivenBrakingPercent", "unknown")))
+                    .with(List.of(new Edit(id, "task.drivenBrakingPercent", "unknown"), metal))
                     .kit(id);
             for (var input : new Pieces(kit).inputs()) {
                 boolean rule = Assumed.standingIn(kit).stream()
