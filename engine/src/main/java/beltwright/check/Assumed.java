@@ -81,9 +81,9 @@ public final class Assumed {
                 : List.of();
     }
 
-    /// {@return by how much the preload of each seat that a check asks for it misses its aim (%); none where that is
-    /// not
-    /// known, or nothing}
+    /// {@return by how much preload misses its aim (%), for each seat whose preload a check asks for; none where that
+    /// is
+    /// unknown or nothing}
     public static SortedMap<SeatName, Dimension> misses(Kit kit) {
         var scatter = scatter(kit);
         double most = scatter.nominal();

@@ -20,8 +20,7 @@ import java.util.List;
 import java.util.Map;
 
 /// What a kit is drawn from: every piece in every seat on its own; placements, task, the rules that stand in for what
-/// it
-/// does not give, and reference once a kit; preload once a joint.
+/// the task does not give, and reference once a kit; preload once a joint.
 ///
 /// A kit holds one part a seat, so a seat of four screws is looked at four times: kit 0 has the first piece in each
 /// seat, kit 1 the second in each that has a second, and so on.
@@ -78,7 +77,7 @@ final class Pieces {
     ///
     /// @return its place among the inputs
     private int added(String where, Dimension d) {
-        var typed = d.of().startsWith(TASK + ".") ? kit.id() + "." + d.of() : d.of();
+        var typed = kit.id() + "." + TASK + d.of().substring(d.of().lastIndexOf('.'));
         inputs.add(
                 Input.of(where, 0, new Dimension(typed, d.text(), d.nominal(), d.lower(), d.upper(), d.provenance())));
         return inputs.size() - 1;
