@@ -117,6 +117,11 @@ final class PlateChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.PLATE;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -219,6 +224,11 @@ final class PlateChecks {
                     Role.CONTROLLER,
                     Role.WHEEL);
             placed();
+        }
+
+        @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.PLATE;
         }
 
         @Override

@@ -10,6 +10,7 @@ import beltwright.part.HungWeights;
 import beltwright.part.PulleyTolerance;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 
@@ -19,8 +20,9 @@ import java.util.List;
 /// false. Without any band the card says why, and what it shows is no target. An end that cannot be told is NaN.
 ///
 /// @param leastN least tension of each span at rest, that no tooth jumps (N)
-/// @param mostN most that slots and motor bearing stand (N)
-/// @param because what sets the upper end
+/// @param mostN most that all stand on which the belt pulls (N)
+/// @param because what ends first
+/// @param stands how much each of them stands, the first to end leading
 /// @param band whether there is a tension between them
 /// @param sure whether there still is with every number at its worse limit
 /// @param setN tension to set (N)
@@ -39,6 +41,7 @@ public record TensionCard(
         double leastN,
         double mostN,
         String because,
+        List<Stands> stands,
         boolean band,
         boolean sure,
         double setN,
@@ -72,8 +75,21 @@ public record TensionCard(
 
     public TensionCard {
         notes = List.copyOf(notes);
+        stands = List.copyOf(stands);
         needs = List.copyOf(needs);
         estimates = List.copyOf(estimates);
+    }
+
+    /// The most tension at rest that one of the parts stands on which the belt pulls.
+    ///
+    /// @param part as a builder calls it
+    /// @param tensionN as much it stands (N): 0 where the pull at work is too much already, NaN where it is not known
+    /// @param question the question that ends it, by its key in the ladder
+    public record Stands(String part, double tensionN, String question) {
+        /// {@return whether it ends within what any belt of this trade is set to}
+        public boolean ends() {
+            return tensionN < TensionLimit.HIGHEST_N;
+        }
     }
 
     /// {@return one card for each drive}
@@ -90,14 +106,14 @@ public record TensionCard(
     private static TensionCard of(Subject s) {
         double nominal = DrivePull.worstNm(s, At.NOMINAL);
         double least = Tension.leastN(s, DrivePull.worstNm(s, At.WORST));
-        double most = Tension.mostN(s, At.WORST);
+        var end = TensionLimit.of(s, At.WORST);
         boolean reaches = !Double.isNaN(least);
-        boolean sure = most >= least;
+        boolean sure = end.tensionN() >= least;
         if (!sure) {
             least = Tension.leastN(s, nominal);
-            most = Tension.mostN(s, At.NOMINAL);
+            end = TensionLimit.of(s, At.NOMINAL);
         }
-        boolean band = most >= least;
+        boolean band = end.tensionN() >= least;
         var working = new Working();
         double set = Tension.writeSet(s, working);
         Tension.writeSlots(s, working);
@@ -112,8 +128,9 @@ public record TensionCard(
         var card = new TensionCard(
                 s.side(),
                 least,
-                most,
-                Tension.upperEnd(s),
+                end.tensionN(),
+                end.by().toString(),
+                stands(s, sure ? At.WORST : At.NOMINAL),
                 band,
                 sure,
                 set,
@@ -137,6 +154,13 @@ public record TensionCard(
         return card.with(notes(s, card, reaches));
     }
 
+    private static List<Stands> stands(Subject s, At at) {
+        return TensionLimit.each(s, at).stream()
+                .map(l -> new Stands(l.by().toString(), l.tensionN(), l.asked().key(s)))
+                .sorted(Comparator.comparingDouble(Stands::tensionN))
+                .toList();
+    }
+
     /// {@return whether both ends can be told}
     public boolean known() {
         return !Double.isNaN(leastN) && !Double.isNaN(mostN);
@@ -146,6 +170,9 @@ public record TensionCard(
     public String why() {
         if (!known()) {
             return "cannot tell: needs " + String.join(", ", needs);
+        }
+        if (!band && mostN <= 0) {
+            return "no band: because " + because + " " + "stands no tension: the pull at work is too much already";
         }
         return band
                 ? ""
@@ -232,6 +259,7 @@ public record TensionCard(
                 leastN,
                 mostN,
                 because,
+                stands,
                 band,
                 sure,
                 setN,
