@@ -69,6 +69,27 @@ class TensionCardTest {
         }
     }
 
+    /// A newcomer finds each sort of card in the demo: told by weights and stiffness, by jump tests, by habit alone.
+    @Test
+    void theDemoShowsWhatTestsOfOnesOwnDo() {
+        for (var card : cards("steep-street")) {
+            assertThat(card.calibrated()).isEqualTo("4 hung weights on 75 mm");
+            assertThat(card.offsetN()).isPositive();
+            assertThat(card.rippleN()).isPositive();
+            assertThat(card.warmerN()).isPositive();
+            assertThat(card.notes()).anyMatch(n -> n.contains("is habit"));
+        }
+        for (var card : cards("quarry-road-load")) {
+            assertThat(card.notes())
+                    .anyMatch(n -> n.contains("the least by 3 jump tests from 90 to 170 N"))
+                    .noneMatch(n -> n.contains("is habit"));
+            assertThat(card.leastN()).isBetween(90.0, 170.0);
+        }
+        assertThat(card().calibrated()).isEmpty();
+        assertThat(card().rippleN()).isNaN();
+        assertThat(card().notes()).anyMatch(n -> n.contains("is habit"));
+    }
+
     @Test
     void theBandShrinksAsFrictionScattersMore() {
         var screwsAlone = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id() + ".bearingStaticN=unknown";
