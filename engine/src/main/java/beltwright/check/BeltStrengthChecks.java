@@ -252,6 +252,7 @@ final class BeltStrengthChecks {
                             + " plate and axle to end",
                     Role.MOUNT,
                     Role.MOTOR_SCREWS,
+                    Role.MOTOR_WASHERS,
                     Role.MOTOR,
                     Role.DRIVE_PULLEY,
                     Role.WHEEL_PULLEY,
@@ -294,7 +295,7 @@ final class BeltStrengthChecks {
                 }
                 w.given(
                         limit.by().symbol(),
-                        "most that " + limit.by() + " stands",
+                        "most for " + limit.by(),
                         limit.tensionN(),
                         "N",
                         limit.tensionN() < TensionLimit.HIGHEST_N
@@ -328,7 +329,8 @@ final class BeltStrengthChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return switch (TensionLimit.of(s, r.capacity() < r.demand() ? At.NOMINAL : At.WORST).by()) {
+            return switch (TensionLimit.of(s, r.capacity() < r.demand() ? At.NOMINAL : At.WORST)
+                    .by()) {
                 case SLOTS, MOTOR_SCREWS ->
                     "larger or more motor screws, serrated washers, a tension screw, or lower current limits";
                 case MOTOR_BEARING, MOTOR_SHAFT ->

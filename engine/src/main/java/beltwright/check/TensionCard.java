@@ -25,6 +25,7 @@ import java.util.List;
 /// @param stands how much each of them stands, the first to end leading
 /// @param band whether there is a tension between them
 /// @param sure whether there still is with every number at its worse limit
+/// @param effectiveN Te, worst pull of the belt at nominal: tight side less slack side (N)
 /// @param setN tension to set (N)
 /// @param chosen whether the workshop chose it, or it follows from the least
 /// @param spanMm free span that is plucked (mm)
@@ -44,6 +45,7 @@ public record TensionCard(
         List<Stands> stands,
         boolean band,
         boolean sure,
+        double effectiveN,
         double setN,
         boolean chosen,
         double spanMm,
@@ -66,6 +68,9 @@ public record TensionCard(
             "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
                     + " start from, not a guarantee.");
 
+    /// What a new belt is set to over the least, for what it gives up in its first hours.
+    public static final double FRESH = SpanTension.FRESH;
+
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
     private static final double ROOM_C = 20;
@@ -83,7 +88,7 @@ public record TensionCard(
     /// The most tension at rest that one of the parts stands on which the belt pulls.
     ///
     /// @param part as a builder calls it
-    /// @param tensionN as much it stands (N): 0 where the pull at work is too much already, NaN where it is not known
+    /// @param tensionN as much it stands (N): 0 where the pull at work is too much already, NaN where not known
     /// @param question the question that ends it, by its key in the ladder
     public record Stands(String part, double tensionN, String question) {
         /// {@return whether it ends within what any belt of this trade is set to}
@@ -118,6 +123,11 @@ public record TensionCard(
         double set = Tension.writeSet(s, working);
         Tension.writeSlots(s, working);
         Tension.writeJolt(s, working);
+        for (var limit : TensionLimit.each(s, At.NOMINAL)) {
+            var asked = new Working();
+            limit.asked().write(s, asked);
+            working.rests(asked.estimates());
+        }
         var tone = Tension.tone(s);
         double span = s.at().spanMm();
         var belt = s.drive().belt();
@@ -133,6 +143,7 @@ public record TensionCard(
                 stands(s, sure ? At.WORST : At.NOMINAL),
                 band,
                 sure,
+                DrivePull.effectiveN(s, nominal),
                 set,
                 s.drive().placement().tensionN().known(),
                 span,
@@ -172,7 +183,7 @@ public record TensionCard(
             return "cannot tell: needs " + String.join(", ", needs);
         }
         if (!band && mostN <= 0) {
-            return "no band: because " + because + " " + "stands no tension: the pull at work is too much already";
+            return "no band: because the pull at work alone is too much for " + because;
         }
         return band
                 ? ""
@@ -207,13 +218,23 @@ public record TensionCard(
                     reaches
                             ? "there is a band at nominal only: at the worse limits it closes"
                             : "the band is at nominal: at the worse limits it needs a jump test at a higher tension");
+        } else if (card.setN < Tension.leastN(s, DrivePull.worstNm(s, At.NOMINAL))) {
+            notes.add("the target is less than the least: teeth may jump under braking");
         } else if (card.setN < card.leastN) {
             notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
         }
+        double risesN = 2 * known(card.rippleN) + Math.max(0, known(card.warmerN));
         if (card.band && card.setN > card.mostN) {
             notes.add("the target is more than the most, by " + card.because);
-        } else if (card.band && card.setN + card.warmerN > card.mostN) {
-            notes.add("warm it is more than the most, by " + card.because + ": set it towards the least");
+        } else if (card.band && card.setN + risesN > card.mostN) {
+            notes.add("set so at its loosest, it reaches " + Numbers.fixed(card.setN + risesN, 0)
+                    + " N over a turn and warm, for a while more than the most, by " + card.because
+                    + ": set it towards the least, or turn pulleys truer");
+        }
+        var untold = TensionLimit.untold(s);
+        if (!untold.isEmpty()) {
+            notes.add("for want of a number the upper end leaves out: "
+                    + String.join("; ", untold.stream().map(Check::name).toList()));
         }
         var jumps = s.drive().placement().jumpTests();
         notes.add(
@@ -244,6 +265,10 @@ public record TensionCard(
         return notes;
     }
 
+    private static double known(double value) {
+        return Double.isNaN(value) ? 0 : value;
+    }
+
     private TensionCard with(List<String> told) {
         return of(side, told);
     }
@@ -262,6 +287,7 @@ public record TensionCard(
                 stands,
                 band,
                 sure,
+                effectiveN,
                 setN,
                 chosen,
                 spanMm,
@@ -285,6 +311,16 @@ public record TensionCard(
     /// {@return tension at which the free span sounds so (N)}
     public double tensionN(double frequencyHz) {
         return factor * frequencyHz * frequencyHz - offsetN;
+    }
+
+    /// {@return tension of the tight side (N) under the worst pull, at this tension at rest}
+    public double tightN(double tensionN) {
+        return tensionN + effectiveN / 2;
+    }
+
+    /// {@return tension of the slack side (N) then; 0 where it is slack indeed}
+    public double slackN(double tensionN) {
+        return Math.max(0, tensionN - effectiveN / 2);
     }
 
     /// {@return force at mid-span (N) that deflects the free span by `deflectionMm` at this tension}

@@ -5,7 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
-/// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, the bearings, shaft,
+/// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, the bearings,
+/// shaft,
 /// plate and axle that carry it.
 ///
 /// Every question of strength that is asked of one of these is asked again at other tensions, until demand meets
@@ -91,7 +92,7 @@ final class TensionLimit {
         return least;
     }
 
-    /// {@return how much each of them stands, by the one of its questions that ends first}
+    /// {@return how much each of them stands, by the one of its questions that ends first; NaN where none can be told}
     static List<Limit> each(Subject s, At at) {
         var all = new EnumMap<Bearer, Limit>(Bearer.class);
         for (var check : Pulled.ALL) {
@@ -100,10 +101,18 @@ final class TensionLimit {
                 all.merge(
                         check.bearer(),
                         new Limit(check.bearer(), check, stands),
-                        (a, b) -> b.tensionN() < a.tensionN() || Double.isNaN(b.tensionN()) ? b : a);
+                        (a, b) -> b.tensionN() < a.tensionN() || Double.isNaN(a.tensionN()) ? b : a);
             }
         }
         return new ArrayList<>(all.values());
+    }
+
+    /// {@return the questions that set no end because a number is missing}
+    static List<StrengthCheck> untold(Subject s) {
+        return Pulled.ALL.stream()
+                .filter(c -> c.concerns(s))
+                .filter(c -> Double.isNaN(standsN(s, c, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL), HIGHEST_N)))
+                .toList();
     }
 
     /// {@return the most tension up to `high` at which this question is still answered well}
