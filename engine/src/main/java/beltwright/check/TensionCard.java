@@ -66,7 +66,8 @@ public record TensionCard(
             "Battery disconnected, fingers out of the nip where the belt runs onto a pulley. Turn the wheel by hand only: a"
                     + " belt that runs takes fingers.",
             "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
-                    + " start from, not a guarantee.");
+                    + " start from, advice to a competent builder and no certificate; where plastic carries the belt's load it"
+                    + " creeps, and the belt goes slack.");
 
     /// What a new belt is set to over the least, for what it gives up in its first hours.
     public static final double FRESH = SpanTension.FRESH;
@@ -170,6 +171,11 @@ public record TensionCard(
                 .map(l -> new Stands(l.by().toString(), l.tensionN(), l.asked().key(s)))
                 .sorted(Comparator.comparingDouble(Stands::tensionN))
                 .toList();
+    }
+
+    /// {@return whether there is a band, and the target lies outside it}
+    public boolean outside() {
+        return band && (setN < leastN || setN > mostN);
     }
 
     /// {@return whether both ends can be told}
