@@ -3,6 +3,7 @@ package beltwright.check;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.stream.Stream;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, the bearings,
@@ -62,11 +63,12 @@ final class TensionLimit {
 
     private TensionLimit() {}
 
-    private static final class Pulled {
-        static final List<StrengthCheck> ALL = Checks.ALL.stream()
+    /// A question that the tension at rest reaches, and what it asks about.
+    private record Pulled(Bearer by, StrengthCheck check) {
+        static final List<Pulled> ALL = Checks.ALL.stream()
                 .filter(StrengthCheck.class::isInstance)
                 .map(StrengthCheck.class::cast)
-                .filter(c -> c.bearer() != null)
+                .flatMap(c -> Stream.ofNullable(c.bearer()).map(by -> new Pulled(by, c)))
                 .toList();
     }
 
@@ -77,15 +79,15 @@ final class TensionLimit {
 
     static Limit of(Subject s, At at, double motorNm) {
         double slots = Tension.bySlotsN(s, at);
-        var least = new Limit(Bearer.SLOTS, Pulled.ALL.getFirst(), slots);
+        var least = new Limit(Bearer.SLOTS, Pulled.ALL.getFirst().check(), slots);
         if (Double.isNaN(slots)) {
             return least;
         }
-        for (var check : Pulled.ALL) {
-            if (check.concerns(s)) {
-                double stands = standsN(s, check, at, motorNm, Math.max(0, least.tensionN()));
+        for (var pulled : Pulled.ALL) {
+            if (pulled.check().concerns(s)) {
+                double stands = standsN(s, pulled.check(), at, motorNm, Math.max(0, least.tensionN()));
                 if (stands < least.tensionN()) {
-                    least = new Limit(check.bearer(), check, stands);
+                    least = new Limit(pulled.by(), pulled.check(), stands);
                 }
             }
         }
@@ -95,12 +97,12 @@ final class TensionLimit {
     /// {@return how much each of them stands, by the one of its questions that ends first; NaN where none can be told}
     static List<Limit> each(Subject s, At at) {
         var all = new EnumMap<Bearer, Limit>(Bearer.class);
-        for (var check : Pulled.ALL) {
-            if (check.concerns(s)) {
-                double stands = standsN(s, check, at, DrivePull.worstNm(s, at), HIGHEST_N);
+        for (var pulled : Pulled.ALL) {
+            if (pulled.check().concerns(s)) {
+                double stands = standsN(s, pulled.check(), at, DrivePull.worstNm(s, at), HIGHEST_N);
                 all.merge(
-                        check.bearer(),
-                        new Limit(check.bearer(), check, stands),
+                        pulled.by(),
+                        new Limit(pulled.by(), pulled.check(), stands),
                         (a, b) -> b.tensionN() < a.tensionN() || Double.isNaN(a.tensionN()) ? b : a);
             }
         }
@@ -110,6 +112,7 @@ final class TensionLimit {
     /// {@return the questions that set no end because a number is missing}
     static List<StrengthCheck> untold(Subject s) {
         return Pulled.ALL.stream()
+                .map(Pulled::check)
                 .filter(c -> c.concerns(s))
                 .filter(c -> Double.isNaN(standsN(s, c, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL), HIGHEST_N)))
                 .toList();
