@@ -49,6 +49,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.SLOTS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -282,6 +287,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -358,6 +368,11 @@ final class SlotStrengthChecks {
                     Role.CONTROLLER,
                     Role.WHEEL);
             placed();
+        }
+
+        @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
         }
 
         @Override
