@@ -49,9 +49,11 @@ class HangerFormTest {
     }
 
     /// By hand: two pins of 4 mm at 15 mm, 6 mm deep in 7075-T6 that bears 480 MPa. They shear at
-    /// 2·1050·12.566·15/1000 = 395.84 N·m, widen their holes at 2·480·4·6·15/1000 = 345.6 N·m, and hold half of that.
+    /// 2·1050·12.566·15/1000 = 395.84 N·m, widen their holes at 2·480·4·6·15/1000 = 345.6 N·m, and hold
+    /// half of that.
     @ParameterizedTest
-    @CsvSource({"hanger-joint-flange, harbour-mile, mount-flange", "hanger-joint-clamp, market-hill-single, mount-city"})
+    @CsvSource({"hanger-joint-flange, harbour-mile, mount-flange", "hanger-joint-clamp, market-hill-single, mount-city"
+    })
     void pinsHoldWhatTheyHoldByHand(String slug, String kit, String mount) {
         var found = StrengthFindings.one(kit, slug, pins(mount));
         assertThat(value(found, "T_shear")).isCloseTo(395.84, within(0.01));
@@ -152,8 +154,8 @@ class HangerFormTest {
         assertThat(weak.capacity()).isLessThan(pinned.capacity());
         assertThat(StrengthFindings.one(RECTANGULAR, "hanger-strike-clamp", pins("mount-load"))
                         .capacity())
-                .isGreaterThanOrEqualTo(StrengthFindings.one(RECTANGULAR, "hanger-strike-clamp")
-                        .capacity());
+                .isGreaterThanOrEqualTo(
+                        StrengthFindings.one(RECTANGULAR, "hanger-strike-clamp").capacity());
     }
 
     /// The belt pulls straight across the screws of a flange: what is asked is torque and pull at the screws' radius.
@@ -162,15 +164,14 @@ class HangerFormTest {
         var found = StrengthFindings.one(FLANGED, "hanger-joint-flange");
         double side = value(found, "P") + value(found, "F_jolt");
         assertThat(found.demand()).isCloseTo(value(found, "M_t") + side * 17 / 1000, within(1e-9));
-        double tight = StrengthFindings.one(
-                        FLANGED, "hanger-joint-flange", FLANGED + ".placements.left.tensionN=300")
+        double tight = StrengthFindings.one(FLANGED, "hanger-joint-flange", FLANGED + ".placements.left.tensionN=300")
                 .demand();
-        double tighter = StrengthFindings.one(
-                        FLANGED, "hanger-joint-flange", FLANGED + ".placements.left.tensionN=400")
+        double tighter = StrengthFindings.one(FLANGED, "hanger-joint-flange", FLANGED + ".placements.left.tensionN=400")
                 .demand();
         assertThat(tighter - tight).isCloseTo(200 * 0.017, within(1e-6));
         var clamp = StrengthFindings.one(CLAMPED, "hanger-joint-clamp", CLAMPED + ".placements.left.tensionN=400");
-        assertThat(clamp.demand()).isEqualTo(StrengthFindings.one(CLAMPED, "hanger-joint-clamp").demand());
+        assertThat(clamp.demand())
+                .isEqualTo(StrengthFindings.one(CLAMPED, "hanger-joint-clamp").demand());
     }
 
     @Test

@@ -33,8 +33,7 @@ final class HangerForm {
     /// {@return pressure that the softer of mount and hanger bears (MPa)}
     static double softerMpa(Subject s) {
         return Math.min(
-                PlateStrength.of(s, Property.HEAD),
-                Made.of(s, s.kit().hanger().material(), Property.HEAD));
+                PlateStrength.of(s, Property.HEAD), Made.of(s, s.kit().hanger().material(), Property.HEAD));
     }
 
     static void writeSofter(Subject s, Working w) {

@@ -73,7 +73,8 @@ final class HangerJointChecks {
         }
 
         private static double crushesNm(Subject s, At at) {
-            return ClampGrip.crushNm(flatMm(s, at), at.least(s.drive().mount().clampLengthMm()), HangerForm.softerMpa(s));
+            return ClampGrip.crushNm(
+                    flatMm(s, at), at.least(s.drive().mount().clampLengthMm()), HangerForm.softerMpa(s));
         }
 
         private static double liftsNm(Subject s, At at) {
@@ -208,8 +209,7 @@ final class HangerJointChecks {
 
         /// {@return torque that takes as much of the worst screw as wheel torque, jolt and pull together (N·m)}
         static double turningNm(Subject s, At at, double motorNm) {
-            return FlangeGrip.withSideNm(
-                    MountLoad.turningNm(s, at, motorNm), sideN(s, at, motorNm), armMm(s, at));
+            return FlangeGrip.withSideNm(MountLoad.turningNm(s, at, motorNm), sideN(s, at, motorNm), armMm(s, at));
         }
 
         /// Writes the lines up to M_screws.

@@ -92,6 +92,7 @@ public record Mount(
         Dimension coverThreadDepthMm,
 
         String material,
+
         @Field(
                 value = "number of dowel pins between mount and hanger, 0 without",
                 max = 8,
@@ -118,10 +119,18 @@ public record Mount(
                 when = "fixing=clamp|flange")
         Dimension stopArmMm,
 
-        @Field(value = "width of that face along the axle; of two faces, the narrower", min = 1, max = 80, when = "stopArmMm>0")
+        @Field(
+                value = "width of that face along the axle; of two faces, the narrower",
+                min = 1,
+                max = 80,
+                when = "stopArmMm>0")
         Dimension stopWidthMm,
 
-        @Field(value = "height of that face, away from the axle; of two faces, the lower", min = 1, max = 60, when = "stopArmMm>0")
+        @Field(
+                value = "height of that face, away from the axle; of two faces, the lower",
+                min = 1,
+                max = 60,
+                when = "stopArmMm>0")
         Dimension stopHeightMm)
         implements Part {
     /// How the mount is held to the hanger.

@@ -211,7 +211,7 @@ final class MountFigure {
         pane.centre(16, -6, 16, 6);
         pane.level("dowelArmMm", AXLE, p(16, 0), -34);
         pane.upright("dowelMm", p(-16, -3), p(-16, 3), -34);
-        pane.upright("stopHeightMm", p(0, 26), p(0, 42), 10);
+        pane.upright("stopHeightMm", p(-8, 26), p(-8, 42), -17);
         pane.upright("stopArmMm", AXLE, p(0, 34), 36);
     }
 
