@@ -5,7 +5,9 @@ import beltwright.quantity.Dimension;
 /// A deep groove ball bearing.
 public record Bearing(
         Label label,
-        @Field(value = "bore", min = 3, max = 30) Dimension boreMm,
+
+        @Field(value = "bore", min = 3, max = 30, within = "outsideMm")
+        Dimension boreMm,
 
         @Field(value = "outside diameter", min = 8, max = 60)
         Dimension outsideMm,

@@ -19,6 +19,9 @@ public @interface Field {
 
     double max() default 1000;
 
+    /// {@return another dimension of the same record that this one must be less than, empty for none}
+    String within() default "";
+
     /// {@return when there is anything to measure: `shaftForm=D`, `flanges=both|wheel side`, `setScrews>0`; empty for
     ///     always}
     String when() default "";
