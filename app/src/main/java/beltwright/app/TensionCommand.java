@@ -24,7 +24,7 @@ import picocli.CommandLine;
             "Examples:",
             "  ./beltwright tension steep-street",
             "  ./beltwright tension steep-street --set steep-street.placements.left.tensionN=120",
-            "  ./beltwright tension steep-street --set belt-265-15.hungWeights='span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz'"
+            "  ./beltwright tension steep-street --set belt-265-15.hungWeights='span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz'"
         })
 final class TensionCommand extends KitCommand {
     TensionCommand(Desk desk) {

@@ -140,6 +140,27 @@ class TensionCardTest {
         assertThat(card.frequencyHz(120)).isCloseTo(SpanFrequency.stiffHz(120, massKgM, span, bending), within(1e-3));
     }
 
+    /// Sound read an octave high is doubted; a percent or two of a tuner, or the belt's own stiffness, is not.
+    @Test
+    void weightsAreDoubtedFromAnOctaveOnAndNoSooner() {
+        double massKgM = 0.0525;
+        var belt = DemoKits.SHELF.kit(KIT).drives().getFirst().belt().id();
+        for (double bending : new double[] {0, 30_000, 60_000, 90_000}) {
+            for (double times : new double[] {0.5, 0.98, 1, 1.02, 2}) {
+                double light = times * SpanFrequency.stiffHz(60, massKgM, 80, bending);
+                double heavy = times * SpanFrequency.stiffHz(180, massKgM, 80, bending);
+                var card = card(belt + ".hungWeights=span 80 mm: 60 N " + Numbers.plain(light) + " Hz, 180 N "
+                        + Numbers.plain(heavy) + " Hz");
+                assertThat(card.notes().stream().anyMatch(n -> n.contains("octave")))
+                        .as("%s times, %s: %s", times, bending, card.notes())
+                        .isEqualTo(times == 0.5 || times == 2);
+                assertThat(card.notes()).noneMatch(n -> n.contains("below 0"));
+            }
+        }
+        assertThat(DemoKits.ids().flatMap(id -> cards(id).stream()))
+                .allSatisfy(c -> assertThat(c.notes()).noneMatch(n -> n.contains("octave") || n.contains("below 0")));
+    }
+
     @Test
     void jumpTestsTakeTheHabitsPlaceAndReachNoFurther() {
         var text = "60 N 2.4 Nm, 90 N 3.4 Nm, 120 N 4.4 Nm";

@@ -132,7 +132,7 @@ public record TensionCard(
                         / belt.lengthMm(),
                 warm + ROOM_C,
                 List.of(),
-                needs(s, working),
+                needs(s, working, tone, Math.min(set, least)),
                 estimates(s, working));
         return card.with(notes(s, card, reaches));
     }
@@ -153,8 +153,11 @@ public record TensionCard(
                         + Numbers.fixed(leastN, 0) + " N is the least that keeps teeth in";
     }
 
-    private static List<String> needs(Subject s, Working working) {
+    private static List<String> needs(Subject s, Working working, Tension.Tone tone, double lowestN) {
         var needs = new ArrayList<>(working.needs());
+        if (lowestN + tone.offsetN() <= 0) {
+            needs.add("weights hung nearer to the target");
+        }
         if (!HungWeights.given(s.drive().belt().hungWeights())
                 && !s.drive().belt().massGPerM().known()) {
             needs.add(s.drive().belt().massGPerM().of());
@@ -203,6 +206,7 @@ public record TensionCard(
                 notes.add("weights were hung from " + Numbers.plain(hung.leastN()) + " to "
                         + Numbers.plain(hung.mostN()) + " N: at the target the frequency is carried on beyond them");
             }
+            notes.addAll(HungDoubt.of(card, s.drive().belt()));
         }
         notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
         double hertz = card.frequencyHz(card.setN);
@@ -247,6 +251,11 @@ public record TensionCard(
                 told,
                 needs,
                 estimates);
+    }
+
+    /// {@return whether the line through hung weights has no sound for so low a tension}
+    public boolean unheard() {
+        return Math.min(setN, leastN) + offsetN <= 0;
     }
 
     /// {@return how the free span sounds at this tension (Hz)}

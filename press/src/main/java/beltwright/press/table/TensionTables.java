@@ -55,7 +55,7 @@ public final class TensionTables {
 
     /// {@return how a frequency becomes a tension}
     public static String sound(TensionCard card) {
-        if (Double.isNaN(card.factor())) {
+        if (Double.isNaN(card.factor()) || card.unheard()) {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         boolean offset = card.offsetN() != 0;
