@@ -1,5 +1,6 @@
 package beltwright.app.bench;
 
+import beltwright.part.Field;
 import beltwright.part.Kinds;
 import beltwright.part.Part;
 import beltwright.press.caliper.CaliperFigure;
@@ -12,6 +13,7 @@ import beltwright.workshop.document.PartRow;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,11 +63,27 @@ public final class EntryPages {
         }
     }
 
+    /// The fields that some questions read and those of fit do not, folded together under one heading.
+    public record Fold(Field.Group group, List<Asked> asked) {
+        public long filled() {
+            return asked.stream()
+                    .filter(a -> !a.typed().isBlank() && !a.typed().equals("unknown"))
+                    .count();
+        }
+
+        /// {@return whether something is wrong in it, and must be seen}
+        public boolean open() {
+            return asked.stream().anyMatch(a -> !a.error().isEmpty());
+        }
+    }
+
     /// The form for one part.
     ///
     /// @param kept id of the part that is edited, empty for a new one
     /// @param everywhere whether the source is also of the numbers that are left as they are
-    /// @param measured fields with a letter on the figure, then all others
+    /// @param measured fields of fit with a letter on the figure
+    /// @param others the rest of these
+    /// @param folds all other fields
     public record Form(
             Kinds kind,
             String kept,
@@ -73,6 +91,7 @@ public final class EntryPages {
             List<Asked> head,
             List<Asked> measured,
             List<Asked> others,
+            List<Fold> folds,
             List<String> errors,
             boolean inches,
             boolean everywhere,
@@ -214,6 +233,7 @@ public final class EntryPages {
         var head = new ArrayList<Asked>();
         var measured = new ArrayList<Asked>();
         var others = new ArrayList<Asked>();
+        var folds = new EnumMap<Field.Group, List<Asked>>(Field.Group.class);
         boolean caliper = true; // a choice or a count stands beside the dimension before it
         for (var field : PartRow.fields(kind)) {
             var path = field.path();
@@ -228,6 +248,8 @@ public final class EntryPages {
                     field.when());
             if (FIRST.contains(path)) {
                 head.add(asked);
+            } else if (field.group() != Field.Group.FIT) {
+                folds.computeIfAbsent(field.group(), g -> new ArrayList<>()).add(asked);
             } else {
                 caliper = field.dimension() ? letters.containsKey(path) : caliper && !path.equals("note");
                 (caliper ? measured : others).add(asked);
@@ -242,6 +264,9 @@ public final class EntryPages {
                 head,
                 measured,
                 others,
+                folds.entrySet().stream()
+                        .map(e -> new Fold(e.getKey(), e.getValue()))
+                        .toList(),
                 elsewhere,
                 typed.inches(),
                 typed.everywhere(),

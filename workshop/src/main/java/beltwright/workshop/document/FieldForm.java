@@ -26,7 +26,8 @@ record FieldForm(
         double max,
         When when,
         boolean optional,
-        String within) {
+        String within,
+        Field.Group group) {
     private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final List<String> TRUTH = List.of("true", "false");
 
@@ -41,11 +42,12 @@ record FieldForm(
                 field.map(Field::max).orElse(Double.POSITIVE_INFINITY),
                 When.parse(field.map(Field::when).orElse("")),
                 component.getName().equals("note") || field.map(Field::optional).orElse(false),
-                field.map(Field::within).orElse(""));
+                field.map(Field::within).orElse(""),
+                field.map(Field::group).orElse(Field.Group.FIT));
     }
 
     FieldForm(String name, Class<?> type, String meaning, double min, double max) {
-        this(name, type, meaning, min, max, When.ALWAYS, name.equals("note"), "");
+        this(name, type, meaning, min, max, When.ALWAYS, name.equals("note"), "", Field.Group.FIT);
     }
 
     /// {@return what stands in a field that was left out because there is nothing to measure}

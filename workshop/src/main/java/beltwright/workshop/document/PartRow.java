@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Field;
 import beltwright.part.Kinds;
 import beltwright.part.Label;
 import beltwright.part.Part;
@@ -35,9 +36,10 @@ public final class PartRow {
     /// last}
     public static List<PartField> fields(Kinds kind) {
         var fields = new ArrayList<PartField>();
-        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of(), ""));
+        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of(), Field.Group.FIT, ""));
         RecordForm.of(kind.type()).paths().forEach((path, form) -> fields.add(PartField.of(path, form)));
-        fields.add(new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of(), ""));
+        fields.add(
+                new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of(), Field.Group.FIT, ""));
         return fields;
     }
 
