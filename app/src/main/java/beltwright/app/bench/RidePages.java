@@ -148,7 +148,7 @@ public final class RidePages {
     }
 
     void json(Context ctx) {
-        Bench.json(ctx, RideJson.of(one(ctx).ride()));
+        Bench.json(ctx, RideJson.of(one(ctx)));
     }
 
     void csv(Context ctx) {
