@@ -337,7 +337,8 @@ class QuarterHourTest {
         page.locator("[name=wireDiameterMm]").fill("thick");
         page.locator("#entry button").click();
         page.locator(".asked.wrong").first().waitFor();
-        assertThat(page.locator(".asked[data-path=wireDiameterMm].wrong").isVisible()).isTrue();
+        assertThat(page.locator(".asked[data-path=wireDiameterMm].wrong").isVisible())
+                .isTrue();
         assertThat(page.locator(".fold[open]").count()).isEqualTo(1);
     }
 
