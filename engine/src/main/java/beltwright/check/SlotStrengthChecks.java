@@ -49,6 +49,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.SLOTS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -281,6 +286,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -357,6 +367,11 @@ final class SlotStrengthChecks {
                     Role.CONTROLLER,
                     Role.WHEEL);
             placed();
+        }
+
+        @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
         }
 
         @Override

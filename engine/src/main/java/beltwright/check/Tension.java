@@ -37,6 +37,9 @@ final class Tension {
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
     static double setN(Subject s, At at) {
+        if (!Double.isNaN(s.restN())) {
+            return s.restN();
+        }
         var typed = s.drive().placement().tensionN();
         return typed.known() ? at.most(typed) : SpanTension.FRESH * leastN(s, DrivePull.worstNm(s, at));
     }
@@ -113,29 +116,11 @@ final class Tension {
         return (slotHoldsN(s, at) - joltN(s, at)) / 2;
     }
 
-    /// {@return most tension at rest (N) that the motor's front bearing stands; NaN where it is not known}
-    static double byMotorBearingN(Subject s, At at) {
-        var motor = s.drive().motor();
-        return at.least(motor.bearingStaticN()) / 2 / overhang(s, at);
-    }
-
     /// {@return load of the motor's front bearing over the pull at its pulley (1): the pulley hangs over}
     static double overhang(Subject s, At at) {
         var motor = s.drive().motor();
         double out = at.most(s.at().driveRimMiddleMm().minus(s.at().plateInnerMm()));
         return StaticBearing.frontN(1, out + at.most(motor.frontBearingMm()), at.least(motor.bearingSpanMm()));
-    }
-
-    /// {@return what sets the upper end of the band}
-    static String upperEnd(Subject s) {
-        return byMotorBearingN(s, At.NOMINAL) < bySlotsN(s, At.NOMINAL) ? "the motor's bearing" : "the slot screws";
-    }
-
-    /// {@return most tension at rest (N) that everything stands whose limit is known}
-    static double mostN(Subject s, At at) {
-        double slots = bySlotsN(s, at);
-        double bearing = byMotorBearingN(s, at);
-        return Double.isNaN(bearing) ? slots : Math.min(slots, bearing);
     }
 
     /// Writes the lines up to the least tension T_least.
