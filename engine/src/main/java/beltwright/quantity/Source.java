@@ -18,8 +18,8 @@ public enum Source {
 
     private static final Pattern NOT_MEASURED = word("(?:not|never) measured|guess|guessed");
 
-    /// What a text may say anywhere, looked for in this order: a doubt goes before a measurement, and what was measured
-    /// or printed before who told it.
+    /// What a text may say anywhere, looked for in this order: a doubt goes before a measurement, and
+    /// what was measured or printed before who told it.
     private static final Map<Pattern, Source> SAID = said();
 
     private final String words;

@@ -10,8 +10,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/// What no real part has although every number of it can be read: a limit that its field does not allow, a bore that is
-/// no less than the outside around it.
+/// What no real part has although every number of it can be read: a limit that its field does not
+/// allow, a bore that is no less than the outside around it.
 ///
 /// Whatever is entered is held against this. What is kept already is not: a workshop must open whatever an earlier
 /// version let in.

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/// What a heading says: words, and a unit in brackets, behind a slash or a comma, or behind `in`; a unit of length also
-/// behind a space.
+/// What a heading says: words, and a unit in brackets, behind a slash or a comma, or behind `in`; a
+/// unit of length also behind a space.
 ///
 ///     Face width [mm]     face width (in)     Face width / mm     Face width in cm     Face width mm     massKg
 ///
