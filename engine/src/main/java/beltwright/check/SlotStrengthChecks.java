@@ -133,7 +133,8 @@ final class SlotStrengthChecks {
 
         @Override
         double demand(Subject s, At at, double motorNm) {
-            return HeadPressure.pressureMpa(Tension.tightestN(s, at, thread(s), strength(s)), areaMm2(s, at));
+            return HeadPressure.pressureMpa(
+                    Tension.tightestN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)), areaMm2(s, at));
         }
 
         @Override
@@ -307,7 +308,7 @@ final class SlotStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Tension.preloadN(s, at, thread(s), strength(s)) - Tipping.settledN(s);
+            return Tension.preloadN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)) - Tipping.settledN(s);
         }
 
         @Override
@@ -387,7 +388,7 @@ final class SlotStrengthChecks {
         @Override
         double demand(Subject s, At at, double motorNm) {
             return BoltedJoint.screwForceN(
-                            Tension.tightestN(s, at, thread(s), strength(s)),
+                            Tension.tightestN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)),
                             Tipping.share(s),
                             Tipping.pullN(s, at, motorNm))
                     / thread(s).stressAreaMm2();

@@ -3,6 +3,8 @@ package beltwright.check;
 import beltwright.belt.SpanFrequency;
 import beltwright.belt.SpanTension;
 import beltwright.kit.JumpTests;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.part.HungWeights;
 import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
@@ -83,25 +85,27 @@ final class Tension {
         var screw = s.drive().motorScrew();
         return FrictionGrip.slipN(
                 s.drive().mount().slots(),
-                preloadN(s, at, screw.thread(), screw.strength()),
+                preloadN(s, at, Role.MOTOR_SCREWS, screw.thread(), screw.strength()),
                 at.least(Assumed.friction(s.kit())),
                 1);
     }
 
     /// {@return preload of one screw (N), the less the worse}
-    static double preloadN(Subject s, At at, Thread thread, PropertyClass strength) {
+    ///
+    /// @param screws the seat that it sits in: a drawn kit has them all tightened alike
+    static double preloadN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
         double share = Assumed.scatter(s.kit()).nominal() / 100;
         double aimed = Tightening.preloadN(thread, strength);
         return switch (at) {
             case WORST -> FrictionGrip.lowestN(aimed, share);
-            case NOMINAL -> aimed;
+            case NOMINAL -> aimed * s.kit().chance().tightened(new SeatName(s.side(), screws));
             case BEST -> FrictionGrip.highestN(aimed, share);
         };
     }
 
     /// {@return preload of one screw (N), the more the worse}
-    static double tightestN(Subject s, At at, Thread thread, PropertyClass strength) {
-        return preloadN(s, at.mirrored(), thread, strength);
+    static double tightestN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
+        return preloadN(s, at.mirrored(), screws, thread, strength);
     }
 
     /// {@return what the motor weighs in a jolt (N)}
