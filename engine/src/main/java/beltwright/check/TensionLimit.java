@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.stream.Stream;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, the bearings,
 /// shaft,
@@ -56,9 +55,7 @@ final class TensionLimit {
     /// Far beyond every belt of this trade (N): what stands so much sets no end.
     static final double HIGHEST_N = 2000;
 
-    private static final double RELATIVE = 1e-12;
-    private static final double ABSOLUTE_N = 1e-9;
-    private static final int EVALUATIONS = 100;
+    private static final double[] WITHIN = {1e-12, 1e-9, 1e-9}; // share, N, room
     private static final double FAR = 50;
 
     private TensionLimit() {}
@@ -131,8 +128,7 @@ final class TensionLimit {
         if (low == high || room(s, check, at, motorNm, low) < 0) {
             return 0;
         }
-        return new BracketingNthOrderBrentSolver(RELATIVE, ABSOLUTE_N, ABSOLUTE_N, 5)
-                .solve(EVALUATIONS, tension -> room(s, check, at, motorNm, tension), low, high);
+        return WeakestLink.zero(tension -> room(s, check, at, motorNm, tension), low, high, WITHIN);
     }
 
     /// {@return logarithm of capacity over demand, which is nearly straight for stress and for life}

@@ -260,7 +260,10 @@ public record Kit(
                         reference.material(m.threadMaterial());
                         optional(m.shaftMaterial(), reference::material);
                     }
-                    case Mount m -> reference.material(m.material());
+                    case Mount m -> {
+                        reference.material(m.material());
+                        optional(m.dowelMaterial(), reference::material);
+                    }
                     case Hanger h -> {
                         reference.material(h.material());
                         optional(h.axleMaterial(), reference::material);
