@@ -125,7 +125,11 @@ final class TensionLimit {
             return high;
         }
         double low = Math.min(high, DrivePull.effectiveN(s, motorNm) / 2);
-        if (low == high || room(s, check, at, motorNm, low) < 0) {
+        double atLow = room(s, check, at, motorNm, low);
+        if (Double.isNaN(atLow)) {
+            return Double.NaN;
+        }
+        if (low == high || atLow < 0) {
             return 0;
         }
         return WeakestLink.zero(tension -> room(s, check, at, motorNm, tension), low, high, WITHIN);
