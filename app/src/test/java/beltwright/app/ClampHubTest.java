@@ -57,7 +57,7 @@ class ClampHubTest {
     /// 6110/(6·8) = 127.3 MPa; the bore is pressed by twice as much, 12220/(8·8) = 190.9 MPa.
     @Test
     void theHubIsPressedAsByHand() {
-        var found = found("hub-clamp-stress");
+        var found = found("hub-clamp-stress", "pulley-15.boreDiameterMm=8", "motor-54.shaftDiameterMm=8");
         assertThat(value(found, "σ_wall")).isCloseTo(127.3, within(0.05));
         assertThat(value(found, "p_bore")).isCloseTo(190.9, within(0.1));
         assertThat(found.demand()).isCloseTo(190.9, within(0.1));
@@ -99,7 +99,10 @@ class ClampHubTest {
     @ParameterizedTest
     @CsvSource({"hub-clamp", "hub-clamp-stress"})
     void theWorstAndTheBestEncloseTheNominal(String slug) {
-        for (var edit : List.of("pulley-15.hubScrewArmMm=9 ±0.5", "pulley-15.hubDiameterMm=19 ±1", "motor-54.shaftDiameterMm=7.9 ±0.1")) {
+        for (var edit : List.of(
+                "pulley-15.hubScrewArmMm=9 ±0.5",
+                "pulley-15.hubDiameterMm=19 ±1",
+                "motor-54.shaftDiameterMm=7.9 ±0.1")) {
             StrengthFindings.nominalIsEnclosed(found(slug, edit), Edit.parse(edit));
         }
     }
@@ -173,7 +176,8 @@ class ClampHubTest {
     @Test
     void theBoxHoldsItsScrewsAndTheGuideTightensThem() {
         var dossier = dossier();
-        assertThat(dossier.tallies()).allSatisfy(t -> assertThat(t.meets()).as(t.name()).isTrue());
+        assertThat(dossier.tallies())
+                .allSatisfy(t -> assertThat(t.meets()).as(t.name()).isTrue());
         assertThat(dossier.findings().stream()
                         .filter(f -> f.key().startsWith("hardware"))
                         .findFirst()

@@ -244,7 +244,8 @@ public final class Guide {
 
     /// {@return how both pulleys come into one plane, and what then gets its torque}
     private static String aligned(Drive drive) {
-        var straightedge = "ay a straightedge across the rims of both pulleys and slide the drive pulley until they lie";
+        var straightedge =
+                "ay a straightedge across the rims of both pulleys and slide the drive pulley until they lie";
         var hub = drive.hubScrew();
         if (drive.setScrew().blank() && hub.blank()) {
             return "L" + straightedge + " in one plane.";
@@ -258,8 +259,8 @@ public final class Guide {
             tighten.add("the set screws" + to(Torques.screw(drive.setScrew())));
         }
         var loosen = hub.blank() ? "set screws" : drive.setScrew().blank() ? "hub screws" : "set screws and hub screws";
-        return "Loosen the " + loosen + ", l" + straightedge + " in one plane. Tighten " + String.join(", then ", tighten)
-                + ".";
+        return "Loosen the " + loosen + ", l" + straightedge + " in one plane. Tighten "
+                + String.join(", then ", tighten) + ".";
     }
 
     private static String to(Step.@Nullable Torque torque) {

@@ -32,9 +32,7 @@ final class StepWords {
         var onto = joint.of().size() > 1 ? " " + onto(joint) : "";
         return switch (joint.by()) {
             case CLAMP ->
-                added.role() == Role.DRIVE_PULLEY
-                        ? "Fix the " + added + " on the shaft"
-                        : "Clamp the " + added + onto;
+                added.role() == Role.DRIVE_PULLEY ? "Fix the " + added + " on the shaft" : "Clamp the " + added + onto;
             case SCREWS -> "Screw the " + added + onto;
             case SET_SCREWS -> "Fix the " + added + " on the shaft";
             case PRESS_FIT -> "Press the " + added + onto;
@@ -184,8 +182,9 @@ final class StepWords {
             does.add(nipped(d));
         }
         if (!d.hubScrew().blank()) {
-            does.add("Shaft and bore must be clean and dry, the slit not over a flat. Turn the hub screws in by hand until"
-                    + " the pulley just stays where it is.");
+            does.add(
+                    "Shaft and bore must be clean and dry, the slit not over a flat. Turn the hub screws in by hand until"
+                            + " the pulley just stays where it is.");
         }
         if (!d.setScrew().blank() || !d.hubScrew().blank()) {
             does.add("They get their torque when the belt is aligned.");

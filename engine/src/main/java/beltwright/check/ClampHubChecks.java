@@ -112,8 +112,9 @@ final class ClampHubChecks {
 
     /// The screws pull the wall behind the slit and press the hub on the shaft.
     ///
-    /// The jaw is a lever: hinged in the middle of the wall across from the slit, pressed by the shaft in its middle, pulled
-    /// by the screws. The moment that a stiff wall bears itself is left out; with it the wall pulls less, and bends.
+    /// The jaw is a lever: hinged in the middle of the wall across from the slit, pressed by the shaft in its
+    /// middle, pulled by the screws. The moment that a stiff wall bears itself is left out; with it the wall pulls
+    /// less, and bends.
     static final class Stands extends StrengthCheck {
         Stands() {
             super(

@@ -42,7 +42,8 @@ final class ShaftChecks {
                     Role.MOTOR);
         }
 
-        /// {@return 2 where the form carries the torque, 1.5 where a clamped hub does, 1 where set screws alone do, 0 where
+        /// {@return 2 where the form carries the torque, 1.5 where a clamped hub does, 1 where set screws alone do, 0
+        /// where
         /// it cannot go together}
         private static double hold(Subject s) {
             var shaft = s.drive().motor().shaftForm();

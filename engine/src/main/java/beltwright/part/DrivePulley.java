@@ -40,6 +40,7 @@ public record DrivePulley(
 
         @Field(value = "material of the teeth", optional = true)
         String material,
+
         @Field(value = "number of screws that clamp a split hub on the shaft, 0 without", max = 4, optional = true)
         int hubScrews,
 
