@@ -15,9 +15,10 @@ import picocli.CommandLine;
 @CommandLine.Command(
         name = "tension",
         description = {
-            "How tight the belts of a kit are to be: the band and the target as tension, frequency of the span and force, what",
-            "makes it swing, and when to measure again.",
-            "Ends with 0, with 1 where no tension suits all, with 2 on bad input, with 3 where a number is missing."
+            "Say how tight the belts of a kit are to be, and how that is heard and felt.",
+            "Band and target as tension, frequency of the span and force, what makes it swing, and when to measure again.",
+            "Ends with 0, with 1 where no tension suits all or the target lies outside its band, with 2 on bad input, with 3"
+                    + " where a number is missing."
         },
         footer = {
             "",
@@ -40,7 +41,7 @@ final class TensionCommand extends KitCommand {
         } else {
             say(told(asked, cards));
         }
-        if (cards.stream().anyMatch(c -> c.known() && !c.band())) {
+        if (cards.stream().anyMatch(c -> c.known() && (!c.band() || c.outside()))) {
             return Exit.SOMETHING_FAILS;
         }
         return cards.stream().allMatch(c -> c.needs().isEmpty()) ? Exit.NOTHING_FAILS : Exit.CANNOT_TELL;

@@ -82,6 +82,26 @@ class TensionCommandTest {
     }
 
     @Test
+    void aTargetOutsideItsBandEndsWithOne() throws IOException {
+        for (double tension : new double[] {
+            Math.floor(CARD.leastN()) - 1,
+            Math.ceil(CARD.leastN()),
+            Math.floor(CARD.mostN()),
+            Math.ceil(CARD.mostN()) + 1
+        }) {
+            boolean outside = tension < CARD.leastN() || tension > CARD.mostN();
+            var set = Typed.KIT + ".placements.left.tensionN=" + Numbers.plain(tension);
+            var answer = typed.run("tension", Typed.KIT, "--set", set);
+            assertThat(answer.code()).as(set).isEqualTo(outside ? 1 : 0);
+            assertThat(flat(answer.out()).contains("chosen for this kit, outside the band"))
+                    .isEqualTo(outside);
+            var json = typed.run("tension", Typed.KIT, "--json", "--set", set);
+            assertThat(json.code()).isEqualTo(outside ? 1 : 0);
+            assertThat(json.json().at("/cards/0/outside").asBoolean()).isEqualTo(outside);
+        }
+    }
+
+    @Test
     void withoutEstimatesItSaysWhatIsMissingAndEndsWithThree() {
         var answer = typed.run("tension", Typed.KIT, "--no-estimates");
         assertThat(answer.code()).isEqualTo(3);

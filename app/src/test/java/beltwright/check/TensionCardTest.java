@@ -90,6 +90,19 @@ class TensionCardTest {
         assertThat(card().notes()).anyMatch(n -> n.contains("is habit"));
     }
 
+    /// What a ride is laid beside is what the card's least rests on.
+    @ParameterizedTest
+    @MethodSource("kits")
+    void theCardIsMadeForThePullThatRidesAreLaidBeside(String id) {
+        var pull = CardPull.of(DemoKits.SHELF.kit(id));
+        var card = cards(id).getFirst();
+        if (card.sure() && card.notes().stream().anyMatch(n -> n.contains("is habit"))) {
+            assertThat(0.55 * Math.max(pull.drivingN(), pull.brakingN())).isCloseTo(card.leastN(), within(1e-9));
+        } else {
+            assertThat(pull.drivingN()).isPositive();
+        }
+    }
+
     @Test
     void theBandShrinksAsFrictionScattersMore() {
         var screwsAlone = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id() + ".bearingStaticN=unknown";

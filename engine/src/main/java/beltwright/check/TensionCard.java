@@ -61,7 +61,8 @@ public record TensionCard(
             "Battery disconnected, fingers out of the nip where the belt runs onto a pulley. Turn the wheel by hand only: a"
                     + " belt that runs takes fingers.",
             "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
-                    + " start from, not a guarantee.");
+                    + " start from, advice to a competent builder and no certificate; where plastic carries the belt's load it"
+                    + " creeps, and the belt goes slack.");
 
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
@@ -135,6 +136,11 @@ public record TensionCard(
                 needs(s, working, tone, Math.min(set, least)),
                 estimates(s, working));
         return card.with(notes(s, card, reaches));
+    }
+
+    /// {@return whether there is a band, and the target lies outside it}
+    public boolean outside() {
+        return band && (setN < leastN || setN > mostN);
     }
 
     /// {@return whether both ends can be told}

@@ -30,7 +30,8 @@ public final class TensionTables {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         return newtons(card.setN()) + " in each span at rest" + heard(card, card.setN()) + "; "
-                + (card.chosen() ? "chosen for this kit" : "a quarter over the least");
+                + (card.chosen() ? "chosen for this kit" : "a quarter over the least")
+                + (card.outside() ? ", outside the band" : "");
     }
 
     private static String heard(TensionCard card, double tensionN) {
@@ -107,7 +108,7 @@ public final class TensionTables {
                     torque(link.driveNm(), link.driveWorstNm()),
                     torque(link.brakeNm(), link.brakeWorstNm()),
                     link.kind() + (chain.early(link) ? ", before the worst torque" : ""),
-                    link.under()));
+                    link.under() + (link.nominalOnly() ? "; nominal only: no number it rests on has limits" : "")));
         }
         return new Table(List.of("as torque rises", "driving N·m", "braking N·m", "then", "rests on"), rows);
     }
