@@ -175,7 +175,7 @@ final class ScrewChecks {
 
     private static double wanted(Subject s, Place place) {
         var screw = place.screw(s.drive());
-        double force = Tension.tightestN(s, At.WORST, screw.thread(), screw.strength());
+        double force = Tension.tightestN(s, At.WORST, place.seat, screw.thread(), screw.strength());
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
@@ -272,7 +272,7 @@ final class ScrewChecks {
             w.line(
                     "F",
                     "(1 + s_F/100)·share·S_p·A_t",
-                    Tension.tightestN(s, At.WORST, thread, screw.strength()),
+                    Tension.tightestN(s, At.WORST, place.seat, thread, screw.strength()),
                     "N",
                     "highest preload");
             var material = place.material(s);

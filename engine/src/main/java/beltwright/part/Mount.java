@@ -79,16 +79,17 @@ public record Mount(
         @Field(
                 value = "circle around the motor axis through the threads for a cover; unknown without",
                 min = 10,
-                max = 200)
+                max = 200,
+                group = Field.Group.COVER)
         Dimension coverCircleMm,
 
-        @Field(value = "number of those threads", max = 12, when = "coverCircleMm>0")
+        @Field(value = "number of those threads", max = 12, when = "coverCircleMm>0", group = Field.Group.COVER)
         int coverHoles,
 
-        @Field(value = "thread of those holes", when = "coverHoles>0")
+        @Field(value = "thread of those holes", when = "coverHoles>0", group = Field.Group.COVER)
         Thread coverThread,
 
-        @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0")
+        @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0", group = Field.Group.COVER)
         Dimension coverThreadDepthMm,
 
         String material,
