@@ -68,7 +68,8 @@ final class ClampHubChecks {
 
         private static double pressN(Subject s, At at) {
             var screw = s.drive().hubScrew();
-            return ClampGrip.pressN(screws(s), Tension.preloadN(s, at, screw.thread(), screw.strength()), 1, 1);
+            return ClampGrip.pressN(
+                    screws(s), Tension.preloadN(s, at, Role.HUB_SCREWS, screw.thread(), screw.strength()), 1, 1);
         }
 
         @Override
@@ -140,7 +141,7 @@ final class ClampHubChecks {
 
         private static double forceN(Subject s, At at) {
             var screw = s.drive().hubScrew();
-            return screws(s) * Tension.tightestN(s, at, screw.thread(), screw.strength());
+            return screws(s) * Tension.tightestN(s, at, Role.HUB_SCREWS, screw.thread(), screw.strength());
         }
 
         private static double wallMm(Subject s, At at) {
