@@ -57,7 +57,10 @@ public record Hanger(
         @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80, group = Field.Group.BOARD)
         Dimension steeringAxisDeg,
 
-        @Field(value = "how the hanger steers", when = "steeringAxisDeg>0", group = Field.Group.BOARD)
+        @Field(
+                value = "its family; how it turns say steering axis and rake, and the link of a double one",
+                when = "steeringAxisDeg>0",
+                group = Field.Group.BOARD)
         Kingpin kingpin,
 
         @Field(
