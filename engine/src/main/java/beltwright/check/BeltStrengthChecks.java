@@ -301,7 +301,7 @@ final class BeltStrengthChecks {
                         limit.tensionN() < TensionLimit.HIGHEST_N
                                 ? "solved: where '" + asked.name() + "' ends"
                                 : "so much or more");
-                var working = new Working();
+                var working = Working.untold();
                 asked.write(s, working);
                 w.rests(working.estimates());
                 ends.append(", ").append(limit.by().symbol());

@@ -125,7 +125,7 @@ public record TensionCard(
         Tension.writeSlots(s, working);
         Tension.writeJolt(s, working);
         for (var limit : TensionLimit.each(s, At.NOMINAL)) {
-            var asked = new Working();
+            var asked = Working.untold();
             limit.asked().write(s, asked);
             working.rests(asked.estimates());
         }

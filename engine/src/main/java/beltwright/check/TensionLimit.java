@@ -1,6 +1,7 @@
 package beltwright.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.stream.Stream;
@@ -17,14 +18,15 @@ import java.util.stream.Stream;
 /// - Valid: more tension is never better for any of them.
 /// - Neglects: what has no number: a part that is not known sets no end, and the working says so.
 final class TensionLimit {
-    /// What the belt pulls on, the symbol of the most that it stands, and how a builder calls it.
+    /// What the belt pulls on, the symbol of the most that it stands, and how a builder calls it; those that often end
+    /// first lead, for what comes after is then asked once and no more.
     enum Bearer {
         SLOTS("T_slots", "the slot screws"),
-        MOTOR_SCREWS("T_screws", "the motor screws"),
-        MOTOR_BEARING("T_motor", "the motor's bearing"),
-        MOTOR_SHAFT("T_shaft", "the motor's shaft"),
-        PLATE("T_mount", "the mount plate"),
         WHEEL_BEARINGS("T_wheel", "the wheel's bearings"),
+        MOTOR_SCREWS("T_screws", "the motor screws"),
+        MOTOR_SHAFT("T_shaft", "the motor's shaft"),
+        MOTOR_BEARING("T_motor", "the motor's bearing"),
+        PLATE("T_mount", "the mount plate"),
         AXLE("T_axle", "the axle");
 
         private final String symbol;
@@ -66,6 +68,7 @@ final class TensionLimit {
                 .filter(StrengthCheck.class::isInstance)
                 .map(StrengthCheck.class::cast)
                 .flatMap(c -> Stream.ofNullable(c.bearer()).map(by -> new Pulled(by, c)))
+                .sorted(Comparator.comparing(Pulled::by))
                 .toList();
     }
 

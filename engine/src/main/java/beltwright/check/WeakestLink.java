@@ -180,7 +180,7 @@ public final class WeakestLink {
                     && strength.concerns(s)) {
                 double nominal = gives(s, strength, At.NOMINAL);
                 double worst = gives(s, strength, At.WORST);
-                var written = new Working();
+                var written = Working.untold();
                 strength.write(s, written);
                 estimates.addAll(written.estimates());
                 if (Double.isNaN(nominal)) {

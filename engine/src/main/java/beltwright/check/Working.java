@@ -23,20 +23,36 @@ public final class Working {
     private final Map<String, Double> values = new HashMap<>();
     private final Set<String> needs = new LinkedHashSet<>();
     private final Set<String> estimates = new LinkedHashSet<>();
+    private final boolean told;
+
+    public Working() {
+        this(true);
+    }
+
+    private Working(boolean told) {
+        this.told = told;
+    }
+
+    /// {@return a working of which only what it needs and what it rests on is asked: it writes no line}
+    static Working untold() {
+        return new Working(false);
+    }
 
     /// Quotes a dimension: its text as typed, its limits ready as `symbol_min` and `symbol_max`.
     public Dimension given(String symbol, Dimension d) {
-        if (quotedBefore(symbol, d.nominal())) {
-            return d;
+        if (told) {
+            if (quotedBefore(symbol, d.nominal())) {
+                return d;
+            }
+            keep(symbol, Range.of(d));
+            lines.add(new Line(
+                    symbol,
+                    d.of(),
+                    d.text(),
+                    d.nominal(),
+                    d.unit().symbol(),
+                    d.provenance().words()));
         }
-        keep(symbol, Range.of(d));
-        lines.add(new Line(
-                symbol,
-                d.of(),
-                d.text(),
-                d.nominal(),
-                d.unit().symbol(),
-                d.provenance().words()));
         if (!d.known()) {
             needs.add(d.of());
         } else if (d.estimated()) {
@@ -47,7 +63,7 @@ public final class Working {
 
     /// Quotes a number that is no dimension of a part: a required value, a table value, a count.
     public double given(String symbol, String what, double value, String unit, String source) {
-        if (!quotedBefore(symbol, value)) {
+        if (told && !quotedBefore(symbol, value)) {
             keep(symbol, Range.exact(value));
             lines.add(new Line(symbol, what, Numbers.significant(value, DIGITS), value, unit, source));
         }
@@ -56,7 +72,7 @@ public final class Working {
 
     /// Quotes a range that the layout worked out.
     public Range given(String symbol, String what, Range range, String source) {
-        if (!quotedBefore(symbol, range.nominal())) {
+        if (told && !quotedBefore(symbol, range.nominal())) {
             keep(symbol, range);
             lines.add(new Line(
                     symbol,
@@ -88,8 +104,10 @@ public final class Working {
 
     /// Writes one computed line.
     public double line(String symbol, String formula, double value, String unit, String source) {
-        lines.add(new Line(symbol, formula, putIn(formula), value, unit, source));
-        values.put(symbol, value);
+        if (told) {
+            lines.add(new Line(symbol, formula, putIn(formula), value, unit, source));
+            values.put(symbol, value);
+        }
         return value;
     }
 
