@@ -121,7 +121,7 @@ public record TensionCard(
                 span,
                 tone.factor(),
                 tone.offsetN(),
-                HungWeights.given(hung) ? HungWeights.parse(hung).toString() : "",
+                HungWeights.tell(hung) ? HungWeights.parse(hung).toString() : "",
                 SpanFrequency.mostDeflectionMm(span),
                 SpanFrequency.rippleN(stiffness.nominal(), runOut, span),
                 stiffness.nominal()
@@ -155,7 +155,7 @@ public record TensionCard(
 
     private static List<String> needs(Subject s, Working working) {
         var needs = new ArrayList<>(working.needs());
-        if (!HungWeights.given(s.drive().belt().hungWeights())
+        if (!HungWeights.tell(s.drive().belt().hungWeights())
                 && !s.drive().belt().massGPerM().known()) {
             needs.add(s.drive().belt().massGPerM().of());
         }
@@ -188,15 +188,10 @@ public record TensionCard(
         } else if (card.band && card.setN + card.warmerN > card.mostN) {
             notes.add("warm it is more than the most, by " + card.because + ": set it towards the least");
         }
-        var jumps = s.drive().placement().jumpTests();
-        notes.add(
-                JumpTests.given(jumps)
-                        ? "the least by " + JumpTests.parse(jumps) + ", at "
-                                + Numbers.significant(Tension.JUMP_MARGIN, 3) + " times the torque"
-                        : "that no tooth jumps is habit, without a published torque: a jump test at three tensions is"
-                                + " better");
+        notes.add(jumps(s.drive().placement().jumpTests()));
         if (card.calibrated.isEmpty()) {
-            notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: hang weights once");
+            notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: "
+                    + (s.drive().belt().hungWeights().isBlank() ? "hang weights once" : "hang one more weight"));
         } else {
             var hung = HungWeights.parse(s.drive().belt().hungWeights());
             if (card.setN < hung.leastN() || card.setN > hung.mostN()) {
@@ -215,6 +210,19 @@ public record TensionCard(
         notes.add("roll the motor free first; the middle of five readings, no more than 5 % apart");
         notes.add("measure again after tightening, after the first ride, after 10 km, then every 100 km");
         return notes;
+    }
+
+    private static String jumps(String text) {
+        var tests = text.isBlank() ? null : JumpTests.parse(text);
+        if (tests != null && tests.tell()) {
+            return "the least by " + tests + ", at " + Numbers.significant(Tension.JUMP_MARGIN, 3)
+                    + " times the torque";
+        }
+        return "that no tooth jumps is habit, without a published torque: "
+                + (tests == null
+                        ? "a jump test at three tensions is better"
+                        : "a jump at " + (tests.lacking() == 1 ? "one" : tests.lacking() == 2 ? "two" : "three")
+                                + " more tension" + (tests.lacking() == 1 ? "" : "s") + " and the tests tell it");
     }
 
     private TensionCard with(List<String> told) {
