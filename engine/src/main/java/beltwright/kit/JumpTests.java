@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 ///
 /// @param tests one or more, as typed
 /// @param jumps those in which a tooth jumped
-public record JumpTests(List<Test> tests, List<Test> jumps) {
+/// @param lacking at how many more tensions a tooth must have jumped
+public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
     /// How many different tensions it takes.
     public static final int ENOUGH = 3;
 
@@ -99,7 +100,9 @@ public record JumpTests(List<Test> tests, List<Test> jumps) {
         if (tests.stream().anyMatch(t -> !(t.tensionN > 0 && t.torqueNm > 0))) {
             throw refused("a number is not above 0");
         }
-        var read = new JumpTests(tests, tests.stream().filter(Test::jumped).toList());
+        var jumps = tests.stream().filter(Test::jumped).toList();
+        long tensions = jumps.stream().map(Test::tensionN).distinct().count();
+        var read = new JumpTests(tests, jumps, (int) Math.max(0, ENOUGH - tensions));
         if (read.tell() && !(read.slope() > 0)) {
             throw new Refusal(
                     "jumpTests",
@@ -116,13 +119,7 @@ public record JumpTests(List<Test> tests, List<Test> jumps) {
 
     /// {@return whether teeth jumped at enough tensions for a line}
     public boolean tell() {
-        return lacking() == 0;
-    }
-
-    /// {@return at how many more tensions a tooth must have jumped}
-    public int lacking() {
-        return (int) Math.max(
-                0, ENOUGH - jumps.stream().map(Test::tensionN).distinct().count());
+        return lacking == 0;
     }
 
     private double mean(boolean tension) {
