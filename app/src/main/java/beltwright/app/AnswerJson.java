@@ -109,9 +109,7 @@ final class AnswerJson {
 
     /// One ride, or two under `rides`, each with what its kit rests on.
     static ObjectNode rides(List<Ridden> ridden) {
-        var all = ridden.stream()
-                .map(r -> rests(RideJson.of(r.ride()), r.board()))
-                .toList();
+        var all = ridden.stream().map(r -> rests(RideJson.of(r), r.board())).toList();
         return all.size() == 1 ? all.getFirst() : both(all);
     }
 

@@ -27,10 +27,10 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "calibrate",
         description = {
-            "Find from a measured ride what rolls, what drags, what it weighs or how it cools, each with its 95 %% interval.",
-            "With --keep the result is kept as a measurement, and later answers rest on it.",
-            "A coast-down on level ground tells rolling and drag; a ride with the motor current logged tells the mass as well,",
-            "and with the winding's temperature how the motor cools.",
+            "Find from a measured ride what rolls, what drags, what it weighs or how it cools.",
+            "Each comes with its 95 %% interval. With --keep the result is kept as a measurement, and later answers rest on it.",
+            "A coast-down on level ground tells rolling and drag; a ride with the motor current logged tells the mass as well,"
+                    + " and with the winding's temperature how the motor cools.",
             "Ends with 0, with 2 on bad input or a log that cannot tell, with 3 where another number is missing."
         },
         footer = {

@@ -11,7 +11,7 @@ import picocli.CommandLine;
 @CommandLine.Command(
         name = "change",
         description = {
-            "Say what an edit moves, before and after: findings, numbers, drawing dimensions, box and guide steps.",
+            "Say what an edit moves, before and after, in findings, drawing, box and guide.",
             "Nothing is saved. The exit code is that of the kit after the edit."
         },
         footer = {

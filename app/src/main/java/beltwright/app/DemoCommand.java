@@ -16,8 +16,9 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "demo",
         description = {
-            "Make an invented workshop (once), check its kits, write their drawings, guides and packing lists, and serve the bench.",
-            "One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
+            "Make an invented workshop, write what it hands out, and serve the bench.",
+            "The workshop is made once; its kits are checked, their drawings, guides and packing lists written."
+                    + " One of its kits fails on purpose; that is no failure of the demo, which ends with 0."
         },
         footer = {"", "Examples:", "  ./beltwright demo", "  ./beltwright demo --no-serve --out demo-out"})
 final class DemoCommand extends Command {

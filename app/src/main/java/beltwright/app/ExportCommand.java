@@ -11,8 +11,8 @@ import picocli.CommandLine.Parameters;
 @CommandLine.Command(
         name = "export",
         description = {
-            "Write everything in the workshop as plain text files that 'import' reads back;",
-            "or with --csv the parts alone, as one table for each kind, for a spreadsheet."
+            "Write everything in the workshop as plain text files that 'import' reads back.",
+            "With --csv it is the parts alone, as one table for each kind, for a spreadsheet."
         },
         footer = {"", "Examples:", "  ./beltwright export backup", "  ./beltwright export --csv tables"})
 final class ExportCommand extends WorkshopCommand {

@@ -22,9 +22,9 @@ import picocli.CommandLine.Parameters;
 @CommandLine.Command(
         name = "import",
         description = {
-            "Take every *.yaml file below a folder into the workshop, or none;",
-            "or with --kind the parts of a table, one a row below a row of headings, from a CSV file.",
-            "All mistakes are listed, one a line; the workshop is then as it was.",
+            "Take every *.yaml file below a folder into the workshop, or none of them.",
+            "With --kind it is the parts of a table, one a row below a row of headings, from a CSV file."
+                    + " All mistakes are listed, one a line; the workshop is then as it was.",
             "The workshop is made where there is none: ./workshop.db unless --workshop or $BELTWRIGHT_WORKSHOP names another."
         },
         footer = {

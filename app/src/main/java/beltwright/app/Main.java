@@ -75,7 +75,20 @@ public final class Main implements Callable<Integer> {
 
     /// {@return the exit code of one command}
     static int run(Desk desk, String... args) {
-        var line = new CommandLine(new Main(desk))
+        var line = line(desk);
+        try {
+            return line.execute(args);
+        } catch (Error e) {
+            return failed(desk, e);
+        } finally {
+            desk.out().flush();
+            desk.err().flush();
+        }
+    }
+
+    /// {@return everything that can be typed}
+    static CommandLine line(Desk desk) {
+        return new CommandLine(new Main(desk))
                 .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new KitsCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
@@ -100,14 +113,6 @@ public final class Main implements Callable<Integer> {
                 .setUsageHelpWidth(Math.clamp(desk.columns(), 55, WIDEST_HELP))
                 .setParameterExceptionHandler((e, ignored) -> mistyped(desk, e))
                 .setExecutionExceptionHandler((e, ignored, parsed) -> failed(desk, e));
-        try {
-            return line.execute(args);
-        } catch (Error e) {
-            return failed(desk, e);
-        } finally {
-            desk.out().flush();
-            desk.err().flush();
-        }
     }
 
     @Override

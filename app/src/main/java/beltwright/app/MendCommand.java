@@ -16,9 +16,9 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "mend",
         description = {
-            "For each failing finding, the smallest single change that mends it and makes nothing else worse:",
-            "set otherwise, a screw, spacer, riser or belt of a standard size, or another part of the shelf.",
-            "Nothing is saved."
+            "Find for each failing finding the smallest single change that mends it.",
+            "It makes nothing else worse: set otherwise, a screw, spacer, riser or belt of a standard size, or another part of"
+                    + " the shelf. Nothing is saved."
         },
         footer = {
             "",

@@ -12,8 +12,9 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "power",
         description = {
-            "What a kit does on the road at steady speed: speed, hills, heat, range, stops, each with its limits and with",
-            "what governs; what is left of the brake; limits to set in its controller, each with its reason.",
+            "Say what a kit does on the road at steady speed, and what to set in its controller.",
+            "Speed, hills, heat, range and stops, each with its limits and with what governs; what is left of the brake; limits"
+                    + " to set, each with its reason.",
             "Ends with 0, with 2 on bad input, with 3 where a number is missing."
         },
         footer = {

@@ -25,8 +25,8 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "ride",
         description = {
-            "One ride of a kit over a route, worked out: whether it arrives, how long and how hot, what governed when,",
-            "and where the energy went.",
+            "Ride a kit over a route, worked out, and say whether it arrives and why.",
+            "How long and how hot, what governed when, how hard the belt is pulled, and where the energy went.",
             "Ends with 0 where it arrives, 1 where it does not, 2 on bad input, 3 where a number is missing."
         },
         footer = {

@@ -6,9 +6,9 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "serve",
         description = {
-            "Serve the bench to a browser on this machine, and to no other, until Ctrl-C:",
-            "drawings and margin ladder of a kit, and what an edit moves; parts to enter; what goes with what.",
-            "A file named with --workshop that is not there yet is made, empty."
+            "Serve the bench to a browser on this machine, and to no other, until Ctrl-C.",
+            "It has drawings and margin ladder of a kit, and what an edit moves; parts to enter; what goes with what."
+                    + " A file named with --workshop that is not there yet is made, empty."
         },
         footer = {"", "Example:", "  ./beltwright serve --port " + Serving.PORT})
 final class ServeCommand extends WorkshopCommand {

@@ -12,8 +12,8 @@ import picocli.CommandLine.Parameters;
 @CommandLine.Command(
         name = "slots",
         description = {
-            "Which belts fall in the slot of one mount, over every two pulleys of the shelf, with take-up left.",
-            "A belt in brackets is not on the shelf."
+            "Say which belts fall in the slot of a mount, over every two pulleys of the shelf.",
+            "Each comes with the take-up that is left. A belt in brackets is not on the shelf."
         },
         footer = {"", "Examples:", "  ./beltwright slots mount-hill", "  ./beltwright slots mount-hill --json"})
 final class SlotsCommand extends WorkshopCommand {

@@ -13,10 +13,11 @@ import picocli.CommandLine.Option;
 @CommandLine.Command(
         name = "spread",
         description = {
-            "How sure are we: draws a kit many times, every piece between its limits, and counts in how many of them each",
-            "finding holds, how many go together first time, and which dimension matters most.",
-            "Data sheet and standard: normal, limits at three σ; measured: normal, limits at two σ; said by a customer and",
-            "estimate: even between the limits. Nothing is drawn outside its limits. Nothing is saved."
+            "Say how sure each finding is, by drawing the kit many times between its limits.",
+            "Counts in how many of them each finding holds, how many go together first time, and which dimension matters"
+                    + " most.",
+            "Data sheet and standard: normal, limits at three σ; measured: normal, limits at two σ; said by a customer and"
+                    + " estimate: even between the limits. Nothing is drawn outside its limits. Nothing is saved."
         },
         footer = {
             "",

@@ -15,16 +15,17 @@ import picocli.CommandLine;
 @CommandLine.Command(
         name = "tension",
         description = {
-            "How tight the belts of a kit are to be: the band and the target as tension, frequency of the span and force, what",
-            "makes it swing, and when to measure again.",
-            "Ends with 0, with 1 where no tension suits all, with 2 on bad input, with 3 where a number is missing."
+            "Say how tight the belts of a kit are to be, and how that is heard and felt.",
+            "Band and target as tension, frequency of the span and force, what makes it swing, and when to measure again.",
+            "Ends with 0, with 1 where no tension suits all or the target lies outside its band, with 2 on bad input, with 3"
+                    + " where a number is missing."
         },
         footer = {
             "",
             "Examples:",
             "  ./beltwright tension steep-street",
             "  ./beltwright tension steep-street --set steep-street.placements.left.tensionN=120",
-            "  ./beltwright tension steep-street --set belt-265-15.hungWeights='span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz'"
+            "  ./beltwright tension steep-street --set belt-265-15.hungWeights='span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz'"
         })
 final class TensionCommand extends KitCommand {
     TensionCommand(Desk desk) {
@@ -40,7 +41,7 @@ final class TensionCommand extends KitCommand {
         } else {
             say(told(asked, cards));
         }
-        if (cards.stream().anyMatch(c -> c.known() && !c.band())) {
+        if (cards.stream().anyMatch(c -> c.known() && (!c.band() || c.outside()))) {
             return Exit.SOMETHING_FAILS;
         }
         return cards.stream().allMatch(c -> c.needs().isEmpty()) ? Exit.NOTHING_FAILS : Exit.CANNOT_TELL;

@@ -16,10 +16,11 @@ import picocli.CommandLine;
 @CommandLine.Command(
         name = "weakest",
         description = {
-            "What gives first as the torque of a motor rises, driving and braking: every link of a drive on one scale, the",
-            "torque at the motor, at nominal and in brackets with every number at its worse limit.",
-            "Ends with 0, with 1 where a link gives before the worst torque that the drive sees, with 2 on bad input, with 3 where",
-            "a number is missing."
+            "Say what gives first as the torque of a motor rises, driving and braking.",
+            "Every link of a drive stands on one scale, the torque at the motor, at nominal and in brackets with every number"
+                    + " at its worse limit.",
+            "Ends with 0, with 1 where a link gives before the worst torque that the drive sees, with 2 on bad input, with 3"
+                    + " where a number is missing."
         },
         footer = {
             "",
@@ -71,10 +72,7 @@ final class WeakestCommand extends KitCommand {
             parts.add(lines);
             estimates.addAll(chain.estimates());
         }
-        parts.add(hanging(
-                "! ",
-                "A belt that jumps or breaks brakes nothing. These are margins for a competent builder, no certificate.",
-                desk.columns()));
+        parts.add(hanging("! ", WeakestLink.CAUTION, desk.columns()));
         parts.add(PowerText.rests(List.of(), List.copyOf(estimates), desk.columns()));
         return PowerText.joined(parts);
     }

@@ -33,6 +33,18 @@ class MainTest {
         }
     }
 
+    /// The list of commands shows the first line of each; a line that is cut by hand would end in the middle.
+    @Test
+    void everyLineOfADescriptionIsWholeSentencesAndTheFirstFitsTheList() {
+        var commands = Main.line(Desk.here()).getSubcommands();
+        assertThat(commands.keySet()).contains(COMMANDS);
+        commands.forEach((name, command) -> {
+            var lines = command.getCommandSpec().usageMessage().description();
+            assertThat(lines).as(name).allMatch(line -> line.matches("[A-Z].*\\."));
+            assertThat(lines[0]).as(name).doesNotContain(". ").hasSizeLessThanOrEqualTo(86);
+        });
+    }
+
     @ParameterizedTest
     @MethodSource("commands")
     void everyCommandHasAPageWithAnExample(String command) {

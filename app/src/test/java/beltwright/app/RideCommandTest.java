@@ -3,6 +3,7 @@ package beltwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import beltwright.check.CardPull;
 import beltwright.press.json.RideJson;
 import beltwright.quantity.Numbers;
 import beltwright.ride.Board;
@@ -114,6 +115,15 @@ class RideCommandTest {
         assertThat(number(out, "energy for each kilometre (Wh/km)")).isCloseTo(RIDE.whPerKm(), within(0.06));
         assertThat(number(out, "hottest winding (°C)")).isCloseTo(RIDE.hottestC(), within(0.6));
         assertThat(number(out, "charge left (%)")).isCloseTo(100 * RIDE.chargeLeft(), within(0.06));
+        var card = CardPull.of(DemoKits.SHELF.kit(KIT));
+        for (boolean braking : new boolean[] {false, true}) {
+            var pull = braking ? RIDE.pulls().braking() : RIDE.pulls().driving();
+            double made = braking ? card.brakingN() : card.drivingN();
+            assertThat(pull.effectiveN()).isPositive().isLessThan(made);
+            assertThat(out)
+                    .contains(Numbers.fixed(pull.effectiveN(), 0) + " of " + Numbers.fixed(made, 0) + ", after "
+                            + Numbers.clock(pull.timeS()) + " min at " + Numbers.fixed(pull.distanceM(), 0) + " m");
+        }
         RIDE.governed()
                 .forEach((limit, seconds) ->
                         assertThat(number(out, limit.toString())).isCloseTo(seconds, within(0.06)));

@@ -82,6 +82,26 @@ class TensionCommandTest {
     }
 
     @Test
+    void aTargetOutsideItsBandEndsWithOne() throws IOException {
+        for (double tension : new double[] {
+            Math.floor(CARD.leastN()) - 1,
+            Math.ceil(CARD.leastN()),
+            Math.floor(CARD.mostN()),
+            Math.ceil(CARD.mostN()) + 1
+        }) {
+            boolean outside = tension < CARD.leastN() || tension > CARD.mostN();
+            var set = Typed.KIT + ".placements.left.tensionN=" + Numbers.plain(tension);
+            var answer = typed.run("tension", Typed.KIT, "--set", set);
+            assertThat(answer.code()).as(set).isEqualTo(outside ? 1 : 0);
+            assertThat(flat(answer.out()).contains("chosen for this kit, outside the band"))
+                    .isEqualTo(outside);
+            var json = typed.run("tension", Typed.KIT, "--json", "--set", set);
+            assertThat(json.code()).isEqualTo(outside ? 1 : 0);
+            assertThat(json.json().at("/cards/0/outside").asBoolean()).isEqualTo(outside);
+        }
+    }
+
+    @Test
     void withoutEstimatesItSaysWhatIsMissingAndEndsWithThree() {
         var answer = typed.run("tension", Typed.KIT, "--no-estimates");
         assertThat(answer.code()).isEqualTo(3);
@@ -129,7 +149,40 @@ class TensionCommandTest {
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err())
                 .containsOnlyOnce("\n")
-                .contains("hungWeights", "span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz");
+                .contains("hungWeights", "span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz");
+    }
+
+    @Test
+    void weightsThatMakeNoSenseAreRefusedDoubtedOrNotTold() throws IOException {
+        var hung = KIT.drives().getFirst().belt().id() + ".hungWeights=span 64.5 mm: ";
+        var falls = typed.run("tension", Typed.KIT, "--set", hung + "50 N 250 Hz, 100 N 150 Hz");
+        assertThat(falls.code()).isEqualTo(2);
+        assertThat(falls.err())
+                .containsOnlyOnce("\n")
+                .contains("does not rise with the pull: 100 N 150 Hz after 50 N 250 Hz", "pluck those two again");
+
+        var octave = typed.run("tension", Typed.KIT, "--set", hung + "100 N 700 Hz, 200 N 980 Hz");
+        assertThat(octave.code()).isZero();
+        assertThat(flat(octave.out())).containsPattern("k is 0\\.2\\d times that of a string .* an octave away\\?");
+
+        var below = typed.run("tension", Typed.KIT, "--set", hung + "50 N 150 Hz, 100 N 235 Hz");
+        assertThat(below.code()).isZero();
+        assertThat(flat(below.out())).contains("T_0 is below 0, but stiffness only ever adds");
+
+        var mute = new String[] {"tension", Typed.KIT, "--set", hung + "400 N 100 Hz, 410 N 700 Hz"};
+        var told = typed.run(mute);
+        assertThat(told.code()).isEqualTo(3);
+        assertThat(flat(told.out()))
+                .containsPattern("By sound +cannot tell: needs weights hung nearer to the target")
+                .doesNotContain("unknown");
+        var json = typed.run(mute[0], mute[1], mute[2], mute[3], "--json");
+        assertThat(json.code()).isEqualTo(3);
+        assertThat(json.json().at("/cards/0/needs/0").asText()).isEqualTo("weights hung nearer to the target");
+        assertThat(typed.run("tension", Typed.KIT).out()).doesNotContain("octave", "below 0");
+    }
+
+    private static String flat(String text) {
+        return text.replaceAll("\\s+", " ");
     }
 
     @Test

@@ -90,6 +90,19 @@ class TensionCardTest {
         assertThat(card().notes()).anyMatch(n -> n.contains("is habit"));
     }
 
+    /// What a ride is laid beside is what the card's least rests on.
+    @ParameterizedTest
+    @MethodSource("kits")
+    void theCardIsMadeForThePullThatRidesAreLaidBeside(String id) {
+        var pull = CardPull.of(DemoKits.SHELF.kit(id));
+        var card = cards(id).getFirst();
+        if (card.sure() && card.notes().stream().anyMatch(n -> n.contains("is habit"))) {
+            assertThat(0.55 * Math.max(pull.drivingN(), pull.brakingN())).isCloseTo(card.leastN(), within(1e-9));
+        } else {
+            assertThat(pull.drivingN()).isPositive();
+        }
+    }
+
     @Test
     void theBandShrinksAsFrictionScattersMore() {
         var screwsAlone = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id() + ".bearingStaticN=unknown";
@@ -138,6 +151,27 @@ class TensionCardTest {
         assertThat(card.offsetN()).isCloseTo(Math.PI * Math.PI * bending / (span * span), within(1e-3));
         assertThat(card.calibrated()).isEqualTo("4 hung weights on 80 mm");
         assertThat(card.frequencyHz(120)).isCloseTo(SpanFrequency.stiffHz(120, massKgM, span, bending), within(1e-3));
+    }
+
+    /// Sound read an octave high is doubted; a percent or two of a tuner, or the belt's own stiffness, is not.
+    @Test
+    void weightsAreDoubtedFromAnOctaveOnAndNoSooner() {
+        double massKgM = 0.0525;
+        var belt = DemoKits.SHELF.kit(KIT).drives().getFirst().belt().id();
+        for (double bending : new double[] {0, 30_000, 60_000, 90_000}) {
+            for (double times : new double[] {0.5, 0.98, 1, 1.02, 2}) {
+                double light = times * SpanFrequency.stiffHz(60, massKgM, 80, bending);
+                double heavy = times * SpanFrequency.stiffHz(180, massKgM, 80, bending);
+                var card = card(belt + ".hungWeights=span 80 mm: 60 N " + Numbers.plain(light) + " Hz, 180 N "
+                        + Numbers.plain(heavy) + " Hz");
+                assertThat(card.notes().stream().anyMatch(n -> n.contains("octave")))
+                        .as("%s times, %s: %s", times, bending, card.notes())
+                        .isEqualTo(times == 0.5 || times == 2);
+                assertThat(card.notes()).noneMatch(n -> n.contains("below 0"));
+            }
+        }
+        assertThat(DemoKits.ids().flatMap(id -> cards(id).stream()))
+                .allSatisfy(c -> assertThat(c.notes()).noneMatch(n -> n.contains("octave") || n.contains("below 0")));
     }
 
     @Test

@@ -7,8 +7,12 @@ import beltwright.app.DemoKits;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Kit;
 import beltwright.layout.LayoutSolver;
+import beltwright.press.table.TensionTables;
+import beltwright.quantity.Numbers;
+import beltwright.ride.Board;
 import beltwright.workshop.Edit;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -19,6 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("law")
 class WeakestLinkTest {
     private static final String KIT = "market-hill-single";
+    private static final String HEAT = "the winding's heat, held for ever at cruise";
+    private static final String PACK = "what the pack gives and takes at cruise";
 
     static Stream<String> kits() {
         return DemoKits.ids();
@@ -121,6 +127,70 @@ class WeakestLinkTest {
                 }
             }
         }
+    }
+
+    /// At the torque told, held for ever at cruise, the winding settles just where the controller cuts back; braking,
+    /// twice the motor's loss torque lies between.
+    @ParameterizedTest
+    @MethodSource("kits")
+    void theWindingSettlesAtTheCutBackDrivingAndBraking(String id) {
+        var board = Board.of(kit(id));
+        var train = board.train();
+        double omega = train.radPerS(board.cruiseMps());
+        double away =
+                train.heat().caseToAirWPerK(board.cruiseMps() + board.road().headWindMps(), omega);
+        double loss = train.motor().lossNm(omega);
+        for (var chain : chains(kit(id))) {
+            var heat = link(chain, HEAT);
+            for (double shaft : new double[] {heat.driveNm(), -heat.brakeNm()}) {
+                double current = train.motor().currentA(shaft, omega);
+                assertThat(train.heat().settledWindingC(train.motor(), current, loss * omega, board.airC(), away))
+                        .isCloseTo(train.limits().windingFromC(), within(1e-6));
+            }
+            assertThat(heat.brakeNm() - heat.driveNm()).isCloseTo(2 * loss, within(1e-8));
+        }
+    }
+
+    /// Without limits there is no band; one number with limits takes the torque as far down as that number alone does.
+    @ParameterizedTest
+    @MethodSource("kits")
+    void packAndHeatHaveABandWhereNumbersHaveLimits(String id) {
+        var none = withoutLimits(id);
+        for (var chain : chains(kit(id, none))) {
+            for (var name : List.of(PACK, HEAT, "the controller's limit")) {
+                assertThat(link(chain, name).nominalOnly()).as(name).isTrue();
+            }
+            assertThat(TensionTables.links(chain).rows())
+                    .filteredOn(row -> row.getFirst().equals(HEAT))
+                    .allSatisfy(row -> assertThat(row.getLast()).contains("nominal only"));
+        }
+        var ohm = kit(id).drives().getFirst().motor().resistanceOhm();
+        double more = 0.1 * ohm.nominal();
+        var limited = also(none, ohm.of() + "=" + Numbers.plain(ohm.nominal()) + " ±" + Numbers.plain(more));
+        var moved = also(none, ohm.of() + "=" + Numbers.plain(ohm.nominal() + more));
+        for (int i = 0; i < kit(id).drives().size(); i++) {
+            var heat = link(chains(kit(id, limited)).get(i), HEAT);
+            assertThat(heat.nominalOnly()).isFalse();
+            assertThat(heat.driveWorstNm())
+                    .isLessThan(heat.driveNm())
+                    .isCloseTo(link(chains(kit(id, moved)).get(i), HEAT).driveNm(), within(1e-6));
+        }
+    }
+
+    private static String[] also(String[] edits, String one) {
+        return Stream.concat(Stream.of(edits), Stream.of(one)).toArray(String[]::new);
+    }
+
+    /// {@return edits that leave every number of the board its nominal alone}
+    private static String[] withoutLimits(String id) {
+        var typed = new TreeMap<String, String>();
+        Board.of(kit(id), d -> {
+            if (d.toleranced()) {
+                typed.put(d.of(), d.of() + "=" + Numbers.plain(d.nominal()));
+            }
+            return d.nominal();
+        });
+        return typed.values().toArray(String[]::new);
     }
 
     @Test

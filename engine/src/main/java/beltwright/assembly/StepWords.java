@@ -4,6 +4,7 @@ import beltwright.kit.Drive;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.Role;
+import beltwright.part.DrivePulley;
 import beltwright.part.Material;
 import beltwright.part.Mount;
 import beltwright.part.Part;
@@ -17,6 +18,16 @@ import java.util.Optional;
 
 /// What a step says, from the joint it makes and the parts it joins.
 final class StepWords {
+    /// - Source: common practice, no source.
+    private static final String PLASTIC =
+            "Printed or moulded plastic carries the belt's load here: it creeps, softens when warm and breaks without"
+                    + " warning. Look for cracks and white marks before every ride; at the first it is scrap.";
+
+    /// - Source: common practice, no source, the number of rides too.
+    private static final String AXLE =
+            "A broken axle throws the rider. One that was struck, dropped hard or bent is scrap; every 20 rides take the"
+                    + " wheel off and look for cracks at its step (common practice, no source).";
+
     private StepWords() {}
 
     static String title(Joint joint) {
@@ -219,9 +230,11 @@ final class StepWords {
                         "Never hammer a bearing or press through its balls. Eye protection; fingers out of the press.");
             case TEETH ->
                 cautions.add("Battery disconnected: a belt that starts to move takes a finger at the pulley.");
-            case NUT ->
+            case NUT -> {
                 cautions.add(
                         "A wrong stack or a missing spacer lets a wheel come off. Count the pieces on the axle once more.");
+                cautions.add(AXLE);
+            }
             case SCREWS -> screwCautions(joint, cautions);
             case ONE_PIECE -> cautions.add("A cracked hanger is scrap: never straighten or weld it.");
             case CLAMP ->
@@ -234,6 +247,9 @@ final class StepWords {
                     cautions.add("Keep fingers out from between wheel pulley and plate.");
                 }
             }
+        }
+        if (carriesBelt(kit, joint)) {
+            cautions.add(PLASTIC);
         }
         if (plastic(kit, joint)) {
             cautions.add("No threadlocker on plastic: some plastics crack under it.");
@@ -264,8 +280,21 @@ final class StepWords {
                         .anyMatch(seat -> material(kit, seat.part()) == Material.Hatch.PLASTIC);
     }
 
+    /// {@return whether the part that is added here is of plastic and stands in the belt's path of load}
+    private static boolean carriesBelt(Kit kit, Joint joint) {
+        var added = joint.of().getFirst();
+        return switch (added.role()) {
+            case MOUNT, DRIVE_PULLEY, WHEEL_PULLEY ->
+                material(kit, kit.seat(added).part()) == Material.Hatch.PLASTIC;
+            default -> false;
+        };
+    }
+
     private static Material.Hatch material(Kit kit, Part part) {
         return switch (part) {
+            case DrivePulley p
+            when !p.material().isEmpty() ->
+                kit.reference().material(p.material()).hatch();
             case Wheel w -> kit.reference().material(w.coreMaterial()).hatch();
             case WheelPulley p -> kit.reference().material(p.material()).hatch();
             case Mount m -> kit.reference().material(m.material()).hatch();

@@ -61,7 +61,8 @@ public record TensionCard(
             "Battery disconnected, fingers out of the nip where the belt runs onto a pulley. Turn the wheel by hand only: a"
                     + " belt that runs takes fingers.",
             "Too loose and the belt skips under braking; too tight and motor and wheel bearings fail. The band is a place to"
-                    + " start from, not a guarantee.");
+                    + " start from, advice to a competent builder and no certificate; where plastic carries the belt's load it"
+                    + " creeps, and the belt goes slack.");
 
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
@@ -132,9 +133,14 @@ public record TensionCard(
                         / belt.lengthMm(),
                 warm + ROOM_C,
                 List.of(),
-                needs(s, working),
+                needs(s, working, tone, Math.min(set, least)),
                 estimates(s, working));
         return card.with(notes(s, card, reaches));
+    }
+
+    /// {@return whether there is a band, and the target lies outside it}
+    public boolean outside() {
+        return band && (setN < leastN || setN > mostN);
     }
 
     /// {@return whether both ends can be told}
@@ -153,8 +159,11 @@ public record TensionCard(
                         + Numbers.fixed(leastN, 0) + " N is the least that keeps teeth in";
     }
 
-    private static List<String> needs(Subject s, Working working) {
+    private static List<String> needs(Subject s, Working working, Tension.Tone tone, double lowestN) {
         var needs = new ArrayList<>(working.needs());
+        if (lowestN + tone.offsetN() <= 0) {
+            needs.add("weights hung nearer to the target");
+        }
         if (!HungWeights.tell(s.drive().belt().hungWeights())
                 && !s.drive().belt().massGPerM().known()) {
             needs.add(s.drive().belt().massGPerM().of());
@@ -198,6 +207,7 @@ public record TensionCard(
                 notes.add("weights were hung from " + Numbers.plain(hung.leastN()) + " to "
                         + Numbers.plain(hung.mostN()) + " N: at the target the frequency is carried on beyond them");
             }
+            notes.addAll(HungDoubt.of(card, s.drive().belt()));
         }
         notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
         double hertz = card.frequencyHz(card.setN);
@@ -255,6 +265,11 @@ public record TensionCard(
                 told,
                 needs,
                 estimates);
+    }
+
+    /// {@return whether the line through hung weights has no sound for so low a tension}
+    public boolean unheard() {
+        return Math.min(setN, leastN) + offsetN <= 0;
     }
 
     /// {@return how the free span sounds at this tension (Hz)}

@@ -7,6 +7,7 @@ import beltwright.layout.Layout;
 import beltwright.power.DriveLimits;
 import beltwright.power.Operating;
 import beltwright.power.Powertrain;
+import beltwright.ride.Bands;
 import beltwright.ride.Board;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,15 +17,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleBiFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /// As the torque of a motor rises, what gives first.
 ///
 /// Every link is put on one scale, the torque at the motor (N·m): where its demand reaches what it stands, with all
 /// numbers at nominal and at their worse limits. Links of one drive only; a kit is as strong as its weaker drive.
+///
+/// What rests on the whole board, pack and heat, takes each limit alone and adds up what it moves by, as `Bands` does.
 public final class WeakestLink {
+    /// The usual caution where strengths are read. Common practice, no source.
+    public static final String CAUTION =
+            "A belt that jumps or breaks brakes nothing, a broken axle throws the rider, and printed or moulded plastic in the"
+                    + " path of load creeps, softens when warm and breaks without warning. These margins are advice to a"
+                    + " competent builder, no certificate.";
+
     private static final double MOST_NM = 1000;
     private static final double EVER_A = 1e6;
+    private static final double NEVER_C = 1e6; // stands for a winding that does not settle
 
     private WeakestLink() {}
 
@@ -75,6 +86,11 @@ public final class WeakestLink {
         public double atWorstNm(boolean braking) {
             return braking ? brakeWorstNm : driveWorstNm;
         }
+
+        /// {@return whether no number that it rests on has limits, so that there is no worse case than nominal}
+        public boolean nominalOnly() {
+            return Double.isFinite(driveNm) && driveNm == driveWorstNm && brakeNm == brakeWorstNm;
+        }
     }
 
     /// The links of one drive, weakest when driving first.
@@ -117,16 +133,17 @@ public final class WeakestLink {
     public static List<Chain> of(Kit kit, Layout layout) {
         var chains = new ArrayList<Chain>();
         var board = Board.of(kit);
+        var whole = board.known() ? List.of(pack(kit), heat(kit)) : List.<Link>of();
         for (var subject : Subject.of(kit, layout)) {
             if (subject.scope() == Scope.DRIVE) {
-                chains.add(chain(subject, board));
+                chains.add(chain(subject, board, whole));
             }
         }
         return chains;
     }
 
-    private static Chain chain(Subject s, Board board) {
-        var links = new ArrayList<Link>();
+    private static Chain chain(Subject s, Board board, List<Link> whole) {
+        var links = new ArrayList<>(whole);
         var needs = new LinkedHashSet<>(board.needs());
         var estimates = new LinkedHashSet<String>();
         links.add(new Link(
@@ -147,10 +164,6 @@ public final class WeakestLink {
                 DrivePull.controllerNm(s, At.BEST, false),
                 DrivePull.controllerNm(s, At.BEST, true),
                 "phase current"));
-        if (board.known()) {
-            links.add(pack(board));
-            links.add(heat(board));
-        }
         var jump = jump(s);
         links.add(jump);
         if (Double.isNaN(jump.driveNm) && JumpTests.tell(s.drive().placement().jumpTests())) {
@@ -257,8 +270,30 @@ public final class WeakestLink {
         return new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-12, 5).solve(500, left::applyAsDouble, 0, high);
     }
 
+    /// A link that rests on the whole board, with each limit moved alone and all of it added up.
+    private static Link band(Kit kit, String name, String under, ToDoubleBiFunction<Board, Boolean> atNm) {
+        var ranges = Bands.of(kit, b -> new double[] {atNm.applyAsDouble(b, false), atNm.applyAsDouble(b, true)});
+        return new Link(
+                name,
+                "",
+                Kind.LIMITS,
+                ranges[0].nominal(),
+                ranges[1].nominal(),
+                Math.max(0, ranges[0].low()), // added up, limits may take more away than there is
+                Math.max(0, ranges[1].low()),
+                under);
+    }
+
     /// The pack at cruise: as if nothing else limited.
-    private static Link pack(Board board) {
+    private static Link pack(Kit kit) {
+        return band(
+                kit,
+                "what the pack gives and takes at cruise",
+                "current of pack and cells at the charge of the start; slower, it lets more torque through",
+                WeakestLink::packNm);
+    }
+
+    private static double packNm(Board board, boolean braking) {
         var train = board.train();
         var l = train.limits();
         var free = new Powertrain(
@@ -270,51 +305,34 @@ public final class WeakestLink {
                 train.heat(),
                 train.pack(),
                 new DriveLimits(EVER_A, EVER_A, EVER_A, EVER_A, 1, 0, -1, l.windingFromC(), l.windingToC(), EVER_A));
-        double driving = torque(free, board, Double.POSITIVE_INFINITY);
-        double braking = torque(free, board, Double.NEGATIVE_INFINITY);
-        return new Link(
-                "what the pack gives and takes at cruise",
-                "",
-                Kind.LIMITS,
-                driving,
-                braking,
-                driving,
-                braking,
-                "current of pack and cells at the charge of the start; slower, it lets more torque through");
-    }
-
-    private static double torque(Powertrain train, Board board, double wantedN) {
+        double wanted = braking ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         var now = new Operating();
-        train.at(board.cruiseMps(), wantedN, Double.POSITIVE_INFINITY, board.charge(), board.airC(), now);
+        free.at(board.cruiseMps(), wanted, Double.POSITIVE_INFINITY, board.charge(), board.airC(), now);
         return Math.abs(now.shaftNm);
     }
 
-    /// Torque that, held for ever at cruise, warms the winding to where the controller cuts back.
-    private static Link heat(Board board) {
-        var train = board.train();
-        double v = board.cruiseMps();
-        double omega = train.radPerS(v);
-        double away = train.heat().caseToAirWPerK(v + board.road().headWindMps(), omega);
-        double iron = train.motor().lossNm(omega) * omega;
-        double limit = train.limits().windingFromC();
-        double torque = root(shaft -> limit
-                - Math.min(
-                        1e6,
-                        train.heat()
-                                .settledWindingC(
-                                        train.motor(),
-                                        train.motor().currentA(shaft, omega),
-                                        iron,
-                                        board.airC(),
-                                        away)));
-        return new Link(
+    private static Link heat(Kit kit) {
+        return band(
+                kit,
                 "the winding's heat, held for ever at cruise",
-                "",
-                Kind.LIMITS,
-                torque,
-                torque,
-                torque,
-                torque,
-                "settled where the controller begins to cut back; for minutes it stands much more");
+                "settled where the controller begins to cut back; for minutes it stands much more; braking, iron and"
+                        + " bearings take their share before the winding must",
+                WeakestLink::heatNm);
+    }
+
+    /// Torque that, held for ever at cruise, warms the winding to where the controller cuts back. Braking, the motor's
+    /// own
+    /// loss torque helps, so the same winding current brakes harder than it drives.
+    private static double heatNm(Board board, boolean braking) {
+        var train = board.train();
+        double omega = train.radPerS(board.cruiseMps());
+        double away =
+                train.heat().caseToAirWPerK(board.cruiseMps() + board.road().headWindMps(), omega);
+        double iron = train.motor().lossNm(omega) * omega;
+        return root(shaft -> {
+            double current = train.motor().currentA(braking ? -shaft : shaft, omega);
+            double settled = train.heat().settledWindingC(train.motor(), current, iron, board.airC(), away);
+            return train.limits().windingFromC() - Math.min(NEVER_C, settled);
+        });
     }
 }

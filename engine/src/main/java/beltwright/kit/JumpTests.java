@@ -24,6 +24,7 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
     private static final String ALLOWED =
             "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N no jump to 6.9 Nm', each with who and when in"
                     + " brackets where known: '60 N 4.1 Nm (workshop 2026-11-20)'";
+    private static final double MOST = 1e6;
     private static final Pattern ONE =
             Pattern.compile("([0-9.]+) N(?: by ([0-9.]+) Hz)? (no jump to )?([0-9.]+) N·?m" + Signed.PATTERN);
 
@@ -99,6 +100,9 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
         }
         if (tests.stream().anyMatch(t -> !(t.tensionN > 0 && t.torqueNm > 0))) {
             throw refused("a number is not above 0");
+        }
+        if (tests.stream().anyMatch(t -> Math.max(t.tensionN, Math.max(t.heardHz, t.torqueNm)) > MOST)) {
+            throw refused("a number is beyond " + Numbers.plain(MOST));
         }
         var jumps = tests.stream().filter(Test::jumped).toList();
         long tensions = jumps.stream().map(Test::tensionN).distinct().count();

@@ -32,7 +32,7 @@ public record Belt(
         Dimension stiffnessN,
 
         @Field(
-                value = "hung weights: pull and frequency of a span, 'span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz'",
+                value = "hung weights: pull and frequency of a span, 'span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz'",
                 optional = true)
         String hungWeights)
         implements Part {

@@ -3,21 +3,25 @@ package beltwright.part;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/// A belt's own calibration: a span of it loaded with known pulls and plucked. From two pulls on it tells how the
-/// belt sounds; one alone is kept and tells nothing yet.
+/// A belt's own calibration: a span of it loaded with known pulls and plucked. Whatever else a span does, it sounds
+/// higher the harder it is pulled, so readings that do not rise are refused: no line through them means anything. One
+/// pull alone is kept and tells nothing yet.
 ///
 /// @param spanMm length of the span that was plucked (mm)
 /// @param readings pulls and what was heard
-public record HungWeights(double spanMm, List<Reading> readings) {
-    /// How many different pulls it takes.
-    public static final int ENOUGH = 2;
-
+/// @param lacking how many more different pulls it takes to tell how the belt sounds
+public record HungWeights(double spanMm, List<Reading> readings, int lacking) {
+    private static final int ENOUGH = 2;
     private static final String ALLOWED =
-            "'span 64.5 mm: 50 N 150 Hz, 100 N 235 Hz', each with who and when in brackets"
-                    + " where known: '50 N 150 Hz (workshop 2026-11-20)'";
+            "'span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz', each heavier one higher, with who and when in brackets where"
+                    + " known: '50 N 265 Hz (workshop 2026-11-20)'";
+    private static final String MEND = "write it like that";
+    private static final double MOST = 1e6;
+    private static final double LEAST = 1e-3;
     private static final Pattern WHOLE = Pattern.compile("span ([0-9.]+) mm: (.+)");
     private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) Hz" + Signed.PATTERN);
 
@@ -36,6 +40,11 @@ public record HungWeights(double spanMm, List<Reading> readings) {
     /// {@return whether this text holds readings that tell how the belt sounds}
     public static boolean tell(String text) {
         return !text.isBlank() && parse(text).tell();
+    }
+
+    /// {@return whether these do}
+    public boolean tell() {
+        return lacking == 0;
     }
 
     /// {@return the text with one more reading behind it}
@@ -84,45 +93,50 @@ public record HungWeights(double spanMm, List<Reading> readings) {
                         Signed.of("hungWeights", one.group(3), one.group(4))));
             }
             double span = Double.parseDouble(whole.group(1));
-            if (!(span > 0) || readings.stream().anyMatch(r -> !(r.tensionN > 0 && r.frequencyHz > 0))) {
+            var numbers = new ArrayList<>(List.of(span));
+            readings.forEach(r -> numbers.addAll(List.of(r.tensionN, r.frequencyHz)));
+            if (numbers.stream().anyMatch(n -> !(n > 0))) {
                 throw refused("a number is not above 0");
             }
-            var read = new HungWeights(span, readings);
-            if (read.tell() && !read.rises()) {
-                throw new Refusal(
-                        "hungWeights",
-                        "the sound does not rise with the pull",
-                        "readings in which a harder pull sounds higher",
-                        "check each reading, and take out the one that is wrong");
+            if (numbers.stream().anyMatch(n -> n < LEAST || n > MOST)) {
+                throw refused("a number is beyond 0.001 to 1000000");
             }
-            return read;
+            rises(readings);
+            long pulls = readings.stream().map(Reading::tensionN).distinct().count();
+            return new HungWeights(span, readings, (int) Math.max(0, ENOUGH - pulls));
         } catch (NumberFormatException e) {
             throw refused("'" + text + "' holds something that is no number");
         }
     }
 
+    /// @throws Refusal where a heavier pull does not sound higher than every lighter one; k of a line is above 0 then
+    private static void rises(List<Reading> readings) {
+        var sorted = readings.stream()
+                .sorted(Comparator.comparingDouble(Reading::tensionN).thenComparing(Reading::frequencyHz))
+                .toList();
+        var highest = sorted.getFirst(); // of the pulls that are lighter
+        var last = highest;
+        for (var reading : sorted) {
+            if (reading.tensionN > last.tensionN) {
+                highest = last.frequencyHz > highest.frequencyHz ? last : highest;
+                if (!(square(reading) > square(highest))) {
+                    throw new Refusal(
+                            "hungWeights",
+                            "the frequency does not rise with the pull: " + reading + " after " + highest,
+                            ALLOWED,
+                            "pluck those two again, the same span and its lowest sound");
+                }
+            }
+            last = reading;
+        }
+    }
+
+    private static double square(Reading reading) {
+        return reading.frequencyHz * reading.frequencyHz;
+    }
+
     private static Refusal refused(String what) {
-        return new Refusal("hungWeights", what, ALLOWED, "write it like that");
-    }
-
-    /// {@return whether two pulls and two sounds are there, which is what a line takes}
-    public boolean tell() {
-        return lacking() == 0;
-    }
-
-    /// {@return how many more different pulls it takes}
-    public int lacking() {
-        long pulls = readings.stream().map(Reading::tensionN).distinct().count();
-        long sounds = readings.stream().map(Reading::frequencyHz).distinct().count();
-        return (int) Math.max(0, ENOUGH - Math.min(pulls, sounds));
-    }
-
-    private boolean rises() {
-        double pull = readings.stream().mapToDouble(Reading::tensionN).average().orElseThrow();
-        return readings.stream()
-                        .mapToDouble(r -> (r.tensionN - pull) * r.frequencyHz * r.frequencyHz)
-                        .sum()
-                > 0;
+        return new Refusal("hungWeights", what, ALLOWED, MEND);
     }
 
     /// {@return least pull that was hung (N)}

@@ -12,6 +12,7 @@ import java.util.Map;
 ///
 /// @param samples channels by time, all of the same length; what governs as its place in `Governs`
 /// @param governed seconds that each limit decided
+/// @param pulls how hard a belt is pulled at most
 /// @param steps steps that the integration took
 public record Ride(
         String kit,
@@ -25,6 +26,7 @@ public record Ride(
         double hottestC,
         double chargeLeft,
         double usedWh,
+        BeltPulls pulls,
         int steps) {
     public Ride {
         samples = Collections.unmodifiableMap(new EnumMap<>(samples));

@@ -67,6 +67,7 @@ public final class RideSolver {
     private final Operating now = new Operating();
     private final double[] allowed = new double[2];
     private final Columns columns = new Columns();
+    private final BeltPulls.Watch pulls;
     private final List<Route.Point> stops;
     private final List<Event> events = new ArrayList<>();
     private final double[] governed = new double[Governs.values().length];
@@ -120,6 +121,7 @@ public final class RideSolver {
         this.tolerance = options.tolerance();
         this.everyS = options.everyS();
         this.cancelled = cancelled;
+        this.pulls = new BeltPulls.Watch(board.belting().pulleyDiameterM());
         this.stops = route.points().stream().filter(Route.Point::stop).toList();
     }
 
@@ -369,7 +371,7 @@ public final class RideSolver {
         double sine = profile.sine(y[X]);
         operating(y, sine);
         var belting = board.belting();
-        double te = 2 * now.shaftNm / belting.pulleyDiameterM();
+        double te = pulls.see(t, y[X], now);
         columns.add(Channel.TIME, t);
         columns.add(Channel.DISTANCE, y[X]);
         columns.add(Channel.ELEVATION, profile.elevationM(y[X]));
@@ -431,6 +433,7 @@ public final class RideSolver {
                 hottestC,
                 y[Q],
                 (y[CELLS] - y[PACK]) / 3600,
+                pulls.greatest(),
                 steps);
     }
 
@@ -455,6 +458,7 @@ public final class RideSolver {
             }
             var end = step.getCurrentState().getPrimaryState();
             var then = governsAt(end);
+            pulls.see(to, end[X], now);
             double since = from;
             while (then != governs) {
                 if (to - since <= LOCATED_S) {
@@ -468,6 +472,7 @@ public final class RideSolver {
                     happened(at, y, Event.Kind.LEFT, governs);
                 }
                 governs = governsAt(y);
+                pulls.see(at, y[X], now);
                 if (governs != Governs.WISH) {
                     happened(at, y, Event.Kind.MET, governs);
                 }

@@ -133,6 +133,44 @@ class RideLawTest {
         assertThat(ride.steps()).isLessThan(20_000);
     }
 
+    /// The greatest pulls are those of the channel, or greater; no ride asks more than limits and grip allow, but for
+    /// the
+    /// loss of belt and motor, and over-run, which nothing limits.
+    @ParameterizedTest
+    @MethodSource("rides")
+    void noRidePullsTheBeltHarderThanControllerAndGripAllow(Draw draw) {
+        var board = board(draw);
+        var ride = ride(board, route(draw), 1e-7);
+        var te = ride.of(Channel.EFFECTIVE_TENSION);
+        double hardest = 0;
+        double softest = 0;
+        for (double each : te) {
+            hardest = Math.max(hardest, each);
+            softest = Math.min(softest, each);
+        }
+        var pulls = ride.pulls();
+        assertThat(pulls.driving().effectiveN()).isGreaterThanOrEqualTo(hardest).isPositive();
+        assertThat(pulls.braking().effectiveN()).isGreaterThanOrEqualTo(-softest);
+        assertThat(pulls.driving().timeS()).isBetween(0.0, ride.timeS());
+        assertThat(pulls.driving().distanceM()).isBetween(0.0, ride.distanceM());
+
+        var train = board.train();
+        double d = board.belting().pulleyDiameterM();
+        double lossNm = train.motor().lossNm(train.radPerS(60 / 3.6));
+        for (boolean braking : new boolean[] {false, true}) {
+            var pull = braking ? pulls.braking() : pulls.driving();
+            if (pull.governs() == Governs.OVER_RUN) {
+                continue;
+            }
+            double controller = train.motor().torqueConstantNmA()
+                    * (braking ? train.limits().brakeA() : train.limits().driveA());
+            double slips = board.road().gripN(0, braking) / train.motors() * train.wheelRadiusM() / train.ratio();
+            double allowed =
+                    braking ? Math.min(controller + lossNm, slips) : Math.min(controller, slips / train.beltShare());
+            assertThat(pull.effectiveN()).isLessThanOrEqualTo(2 * allowed / d * (1 + 1e-9));
+        }
+    }
+
     /// What a ride is off by, as the root of the mean square of its relative errors in time, energy and warmth.
     private static double off(Ride ride, Ride exact) {
         double time = ride.timeS() / exact.timeS() - 1;

@@ -10,6 +10,7 @@ import beltwright.layout.LayoutSolver;
 import beltwright.press.table.TensionTables;
 import beltwright.quantity.Numbers;
 import beltwright.workshop.Edit;
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.Media;
@@ -184,6 +185,11 @@ class TensionTrialTest {
         page.locator("#hung button").click();
         assertThat(page.locator("#hung-sound-says").textContent()).contains("10 to 5000 Hz");
         page.waitForLoadState();
+        assertThat(new AxeBuilder(page)
+                        .include("#tests").analyze().getViolations().stream()
+                                .filter(v -> List.of("serious", "critical").contains(v.getImpact()))
+                                .map(v -> v.getId() + ": " + v.getHelp()))
+                .isEmpty();
         assertThat((Integer) page.evaluate("() => document.documentElement.scrollWidth"))
                 .isLessThanOrEqualTo(390);
         page.locator("#hung-sound").fill("230");

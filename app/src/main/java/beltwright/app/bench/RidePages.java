@@ -149,7 +149,7 @@ public final class RidePages {
     }
 
     void json(Context ctx) {
-        Bench.json(ctx, RideJson.of(one(ctx).ride()));
+        Bench.json(ctx, RideJson.of(one(ctx)));
     }
 
     void csv(Context ctx) {

@@ -1,8 +1,11 @@
 package beltwright.press.json;
 
+import beltwright.check.CardPull;
 import beltwright.power.Governs;
+import beltwright.press.table.Ridden;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
+import beltwright.ride.BeltPulls;
 import beltwright.ride.Channel;
 import beltwright.ride.Energy;
 import beltwright.ride.LimitSheet;
@@ -131,6 +134,22 @@ public final class RideJson {
         }
     }
 
+    /// {@return one ride with all its channels, its belt pulls beside those that the tension card is made for}
+    public static ObjectNode of(Ridden one) {
+        var json = of(one.ride());
+        var card = CardPull.of(one.kit());
+        DossierJson.number(json.withObject("/belt/driving"), "cardN", card.drivingN());
+        DossierJson.number(json.withObject("/belt/braking"), "cardN", card.brakingN());
+        return json;
+    }
+
+    private static void pull(ObjectNode json, BeltPulls.Pull pull) {
+        DossierJson.number(json, "effectiveN", pull.effectiveN());
+        DossierJson.number(json, "timeS", pull.timeS());
+        DossierJson.number(json, "distanceM", pull.distanceM());
+        json.put("governs", pull.governs().toString());
+    }
+
     /// {@return one ride with all its channels}
     public static ObjectNode of(Ride ride) {
         var json = MAPPER.createObjectNode();
@@ -146,6 +165,9 @@ public final class RideJson {
         DossierJson.number(json, "whPerKm", ride.whPerKm());
         DossierJson.number(json, "chargeLeft", ride.chargeLeft());
         DossierJson.number(json, "hottestC", ride.hottestC());
+        var belt = json.putObject("belt");
+        pull(belt.putObject("driving"), ride.pulls().driving());
+        pull(belt.putObject("braking"), ride.pulls().braking());
         var governed = json.putArray("governed");
         ride.governed().forEach((what, seconds) -> {
             var one = governed.addObject();

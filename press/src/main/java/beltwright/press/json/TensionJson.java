@@ -31,6 +31,7 @@ public final class TensionJson {
         json.put("why", card.why());
         json.put("because", card.because());
         json.put("chosen", card.chosen());
+        json.put("outside", card.outside());
         at(json.putObject("least"), card, card.leastN());
         at(json.putObject("target"), card, card.setN());
         at(json.putObject("most"), card, card.mostN());

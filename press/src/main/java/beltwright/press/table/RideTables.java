@@ -1,5 +1,6 @@
 package beltwright.press.table;
 
+import beltwright.check.CardPull;
 import beltwright.power.Governs;
 import beltwright.quantity.Numbers;
 import beltwright.ride.Energy;
@@ -46,11 +47,26 @@ public final class RideTables {
                         row(
                                 "energy for each kilometre (Wh/km)",
                                 r -> Numbers.fixed(r.ride().whPerKm(), 1)),
+                        row("hardest belt pull driving, of what the card is made for (N)", r -> pulled(r, false)),
+                        row("hardest belt pull braking, of what the card is made for (N)", r -> pulled(r, true)),
                         row("hottest winding (°C)", r -> Numbers.fixed(r.ride().hottestC(), 0)),
                         row(
                                 "charge at the start (%)",
                                 r -> Numbers.fixed(100 * r.board().charge(), 1)),
                         row("charge left (%)", r -> Numbers.fixed(100 * r.ride().chargeLeft(), 1))));
+    }
+
+    /// {@return the greatest pull of a ride beside the one that the tension card takes, when and where}
+    public static String pulled(Ridden one, boolean braking) {
+        var pulls = one.ride().pulls();
+        var pull = braking ? pulls.braking() : pulls.driving();
+        var card = CardPull.of(one.kit());
+        return Numbers.fixed(pull.effectiveN(), 0) + " of "
+                + Numbers.fixed(braking ? card.brakingN() : card.drivingN(), 0)
+                + (Double.isNaN(pull.timeS())
+                        ? ""
+                        : ", after " + Numbers.clock(pull.timeS()) + " min at " + Numbers.fixed(pull.distanceM(), 0)
+                                + " m");
     }
 
     /// {@return how long each limit governed}

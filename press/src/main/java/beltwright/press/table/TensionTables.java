@@ -34,7 +34,8 @@ public final class TensionTables {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         return newtons(card.setN()) + " in each span at rest" + heard(card, card.setN()) + "; "
-                + (card.chosen() ? "chosen for this kit" : "a quarter over the least");
+                + (card.chosen() ? "chosen for this kit" : "a quarter over the least")
+                + (card.outside() ? ", outside the band" : "");
     }
 
     private static String heard(TensionCard card, double tensionN) {
@@ -59,7 +60,7 @@ public final class TensionTables {
 
     /// {@return how a frequency becomes a tension}
     public static String sound(TensionCard card) {
-        if (Double.isNaN(card.factor())) {
+        if (Double.isNaN(card.factor()) || card.unheard()) {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         boolean offset = card.offsetN() != 0;
@@ -174,7 +175,7 @@ public final class TensionTables {
                     torque(link.driveNm(), link.driveWorstNm()),
                     torque(link.brakeNm(), link.brakeWorstNm()),
                     link.kind() + (chain.early(link) ? ", before the worst torque" : ""),
-                    link.under()));
+                    link.under() + (link.nominalOnly() ? "; nominal only: no number it rests on has limits" : "")));
         }
         return new Table(List.of("as torque rises", "driving N·m", "braking N·m", "then", "rests on"), rows);
     }

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /// Jump tests and hung weights of the workshop's own, as files and tables bring them.
 class OwnTestsOfABeltTest {
-    private static final String HUNG = "span 64.50 mm: 50 N 150 Hz,  100 N 235 Hz";
+    private static final String HUNG = "span 64.50 mm: 50 N 265 Hz,  100 N 355 Hz";
     private static final String JUMPS = "60 N 4.10 Nm, 80 N 5.6 N·m,100 N 6.9 Nm";
     private static final String BELT = """
             schema: 1
@@ -34,7 +34,7 @@ class OwnTestsOfABeltTest {
               teeth: 54
               widthMm: 15
               grade: reinforced
-              hungWeights: "span 64.50 mm: 50 N 150 Hz,  100 N 235 Hz"
+              hungWeights: "span 64.50 mm: 50 N 265 Hz,  100 N 355 Hz"
             """;
     private static final String KIT = """
             schema: 1
@@ -77,12 +77,14 @@ class OwnTestsOfABeltTest {
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             grade: reinforced    | grade: reenforced    | 11 | grade       | 'reenforced' is not in the reference file
-            50 N 150 Hz,         | 50 N 150 Hz;         | 12 | hungWeights | cannot be read
+            50 N 265 Hz,         | 50 N 265 Hz;         | 12 | hungWeights | cannot be read
             span 64.50 mm: 50 N  | 50 N                 | 12 | hungWeights | cannot be read
-            100 N 235 Hz         | 100 N 135 Hz         | 12 | hungWeights | the sound does not rise with the pull
-            100 N 235 Hz         | 100 N 235 Hz (me)    | 12 | hungWeights | cannot be read
-            100 N 235 Hz         | 100 N 0 Hz           | 12 | hungWeights | a number is not above 0
-            100 N 235 Hz         | 1.0.0 N 235 Hz       | 12 | hungWeights | something that is no number
+            100 N 355 Hz         | 100 N 355 Hz (me)    | 12 | hungWeights | cannot be read
+            100 N 355 Hz         | 50 N 355 Hz (a 2026) | 12 | hungWeights | cannot be read
+            100 N 355 Hz         | 100 N 0 Hz           | 12 | hungWeights | a number is not above 0
+            100 N 355 Hz         | 100 N 200 Hz         | 12 | hungWeights | the frequency does not rise with the pull
+            100 N 355 Hz         | 100 N 9000000 Hz     | 12 | hungWeights | beyond 0.001 to 1000000
+            100 N 355 Hz         | 1.0.0 N 355 Hz       | 12 | hungWeights | something that is no number
             """)
     void wrongTextOfABeltIsNamedWithItsLine(String sound, String broken, int line, String field, String wrong) {
         assertThat(BELT).contains(sound);
@@ -168,7 +170,7 @@ class OwnTestsOfABeltTest {
         assertThat(preview.mistakes()).isEmpty();
         assertThat(preview.parts()).singleElement().isEqualTo(belt(BELT));
 
-        var wrong = Table.parse(csv.replace("100 N 235 Hz", "100 N"));
+        var wrong = Table.parse(csv.replace("100 N 355 Hz", "100 N"));
         assertThat(Preview.of("belts.csv", wrong, Columns.suggested(Kinds.BELT, wrong.headings()))
                         .against(Map.of(), ReferenceFile.bundled(), false)
                         .mistakes())
