@@ -78,7 +78,11 @@ class TensionCommandTest {
                 Typed.KIT + ".task.motorJoltFactor=20");
         assertThat(answer.code()).isEqualTo(1);
         assertThat(answer.out())
-                .containsPattern("Band +no band: because \\d+ N is the most, by the slot screws, and \\d+ N is");
+                .containsPattern("Band +no band: because the pull at work alone is too much for the slot screws");
+        var jumpy = typed.run("tension", Typed.KIT, "--set", JUMPS + "100 N 1 Nm, 200 N 2 Nm, 400 N 4 Nm");
+        assertThat(jumpy.code()).isEqualTo(1);
+        assertThat(jumpy.out())
+                .containsPattern("Band +no band: because \\d+ N is the most, by the wheel's bearings, and \\d+ N is");
     }
 
     @Test

@@ -55,6 +55,64 @@ class TensionCardTest {
         }
     }
 
+    /// The ladder of the kit with its belt at the very end of the band is the referee: nothing that the belt pulls on
+    /// fails there, and a hair beyond it the part fails that the card names.
+    @ParameterizedTest
+    @MethodSource("kits")
+    void allStandTheUpperEndAndOneNoMore(String kit) {
+        for (var card : cards(kit)) {
+            assertThat(card.sure()).as(kit).isTrue();
+            var first = card.stands().getFirst();
+            assertThat(first.part()).isEqualTo(card.because());
+            assertThat(first.tensionN()).isCloseTo(card.mostN(), within(1e-6));
+            for (var part : card.stands()) {
+                if (part.ends()) {
+                    assertThat(left(kit, card, part, 0.9999))
+                            .as("%s %s", kit, part)
+                            .isGreaterThanOrEqualTo(0);
+                    assertThat(left(kit, card, part, 1.0001))
+                            .as("%s %s", kit, part)
+                            .isNegative();
+                }
+            }
+        }
+    }
+
+    /// What is left at the worse limits of the question that ends this part, by the ladder of an edited kit.
+    private static double left(String kit, TensionCard card, TensionCard.Stands part, double share) {
+        var edit = kit + ".placements." + card.side() + ".tensionN=" + Numbers.plain(share * part.tensionN());
+        var resolved = DemoKits.SHELF.with(List.of(Edit.parse(edit))).kit(kit);
+        var finding = Ladder.findings(resolved, LayoutSolver.solve(resolved)).stream()
+                .filter(f -> f.key().equals(part.question()))
+                .findFirst()
+                .orElseThrow();
+        return finding.capacityWorst() - finding.demandWorst();
+    }
+
+    @Test
+    void aPartWithoutNumbersSetsNoEndAndIsNamed() {
+        var motor = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id();
+        var card = card(motor + ".bearingStaticN=unknown");
+        assertThat(card.notes()).anyMatch(n -> n.startsWith("for want of a number") && n.contains("front bearing"));
+        assertThat(card.band()).isTrue();
+    }
+
+    @Test
+    void anAxleThatIsTooWeakAlreadyLeavesNoBand() {
+        var card = card(KIT + ".task.landingFactor=20");
+        assertThat(card.band()).isFalse();
+        assertThat(card.why()).startsWith("no band: because").contains("the pull at work alone is too much for the ");
+    }
+
+    @Test
+    void tightAndSlackSideShareTheTension() {
+        for (var card : cards("steep-street")) {
+            assertThat(card.tightN(140) + card.slackN(140)).isCloseTo(280, within(1e-9));
+            assertThat(card.tightN(140) - card.slackN(140)).isCloseTo(card.effectiveN(), within(1e-9));
+            assertThat(card.slackN(1)).isZero();
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("kits")
     void soundAndTensionGoBothWaysAndRiseTogether(String kit) {
@@ -104,20 +162,28 @@ class TensionCardTest {
     }
 
     @Test
-    void theBandShrinksAsFrictionScattersMore() {
-        var screwsAlone = DemoKits.SHELF.kit(KIT).drives().getFirst().motor().id() + ".bearingStaticN=unknown";
-        double wide = Double.POSITIVE_INFINITY;
+    void slotsStandLessAsFrictionScattersMore() {
+        double last = Double.POSITIVE_INFINITY;
         for (var scatter : new String[] {"0.01", "0.02", "0.04", "0.06"}) {
-            var card = card(screwsAlone, KIT + ".task.jointFriction=0.12 ±" + scatter);
-            assertThat(card.mostN() - card.leastN()).isLessThan(wide);
-            wide = card.mostN() - card.leastN();
+            double slots = slotsN(card(KIT + ".task.jointFriction=0.12 ±" + scatter));
+            assertThat(slots).isLessThan(last);
+            last = slots;
         }
-        wide = Double.POSITIVE_INFINITY;
+        last = Double.POSITIVE_INFINITY;
         for (var scatter : new String[] {"5", "20", "35", "50"}) {
-            var card = card(screwsAlone, KIT + ".task.preloadScatterPercent=" + scatter);
-            assertThat(card.mostN() - card.leastN()).isLessThan(wide);
-            wide = card.mostN() - card.leastN();
+            double slots = slotsN(card(KIT + ".task.preloadScatterPercent=" + scatter));
+            assertThat(slots).isLessThan(last);
+            last = slots;
         }
+    }
+
+    private static double slotsN(TensionCard card) {
+        assertThat(card.sure()).isTrue();
+        return card.stands().stream()
+                .filter(p -> p.part().equals("the slot screws"))
+                .findFirst()
+                .orElseThrow()
+                .tensionN();
     }
 
     @Test

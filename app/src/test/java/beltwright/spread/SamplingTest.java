@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import beltwright.app.DemoKits;
 import beltwright.app.bench.Hands;
+import beltwright.check.Assumed;
 import beltwright.check.Reading;
 import beltwright.check.Subject;
 import beltwright.check.Verdict;
@@ -77,6 +78,7 @@ class SamplingTest {
             wanted += toleranced(place);
         }
         wanted += toleranced(kit.task());
+        wanted += Assumed.standingIn(kit).size() + Assumed.misses(kit).size();
         assertThat(pieces.inputs()).hasSize(wanted);
         assertThat(pieces.inputs().stream().map(Input::stream)).doesNotHaveDuplicates();
         var drawn = pieces.kit(

@@ -1,15 +1,23 @@
 package beltwright.check;
 
 import beltwright.kit.Kit;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
+import beltwright.kit.Task;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
 
 /// The estimating rules of strength: what stands in for a load or a friction that the task does not give, each with its
 /// reason. `docs/theory.md` lists them; `--no-estimates` turns them off. Habits of the trade, without a published
 /// source.
-final class Assumed {
+public final class Assumed {
     private static final Dimension LANDING = rule("landingFactor", 2, 3, 4, "a kerb's drop on stiff legs");
     private static final Dimension ROAD = rule("roadFactor", 1.3, 1.5, 1.7, "hard wheels on rough asphalt");
     private static final Dimension LEANING = rule("drivenBrakingPercent", 50, 55, 60, "a rider who leans back");
@@ -22,7 +30,25 @@ final class Assumed {
     private static final Dimension LIFE = rule("lifeKm", 5000, 5000, 5000, "some years of commuting");
     private static final Dimension WARM = rule("mountC", 60, 60, 60, "beside a motor that works");
 
+    private static final List<Rule> RULES = List.of(
+            new Rule(Task::landingFactor, LANDING),
+            new Rule(Task::roadFactor, ROAD),
+            new Rule(Task::drivenBrakingPercent, LEANING),
+            new Rule(Task::corneringFactor, CORNERING),
+            new Rule(Task::motorJoltFactor, JOLT),
+            new Rule(Task::strikeFactor, STRIKE),
+            new Rule(Task::peakFactor, PEAK),
+            new Rule(Task::jointFriction, FRICTION),
+            new Rule(Task::lifeKm, LIFE),
+            new Rule(Task::mountC, WARM));
+
+    /// Seats whose screws or nut are asked what they press, and so for their preload.
+    private static final Set<Role> TIGHTENED =
+            Set.of(Role.MOTOR_SCREWS, Role.CLAMP_SCREWS, Role.FLANGE_SCREWS, Role.PULLEY_SCREWS, Role.AXLE_NUT);
+
     private Assumed() {}
+
+    private record Rule(Function<Task, Dimension> typed, Dimension instead) {}
 
     private static Dimension rule(String field, double low, double nominal, double high, String reason) {
         var text = low == high
@@ -39,7 +65,36 @@ final class Assumed {
     }
 
     private static Dimension or(Kit kit, Dimension typed, Dimension rule) {
-        return typed.known() || !kit.reference().estimating() ? typed : rule;
+        return typed.known() || !kit.reference().estimating()
+                ? typed
+                : kit.chance().of(rule);
+    }
+
+    /// {@return the rules with limits that stand in for what this kit's task does not give}
+    public static List<Dimension> standingIn(Kit kit) {
+        return kit.reference().estimating()
+                ? RULES.stream()
+                        .filter(r -> !r.typed().apply(kit.task()).known())
+                        .map(Rule::instead)
+                        .filter(Dimension::toleranced)
+                        .toList()
+                : List.of();
+    }
+
+    /// {@return by how much preload misses its aim (%), for each seat whose preload a check asks for; none where that
+    /// is
+    /// unknown or nothing}
+    public static SortedMap<SeatName, Dimension> misses(Kit kit) {
+        var scatter = scatter(kit);
+        double most = scatter.nominal();
+        var misses = new TreeMap<SeatName, Dimension>();
+        if (most > 0) {
+            var miss = new Dimension(scatter.of(), scatter.text(), 0, -most, most, scatter.provenance());
+            kit.seats().keySet().stream()
+                    .filter(seat -> TIGHTENED.contains(seat.role()))
+                    .forEach(seat -> misses.put(seat, miss));
+        }
+        return misses;
     }
 
     static Dimension landing(Kit kit) {

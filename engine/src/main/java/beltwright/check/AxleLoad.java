@@ -1,5 +1,7 @@
 package beltwright.check;
 
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.power.RoadLoad;
 import beltwright.quantity.Range;
 import beltwright.strength.Axle;
@@ -149,7 +151,7 @@ final class AxleLoad {
         double scatter = Assumed.scatter(s.kit()).nominal() / 100;
         double factor = switch (at) {
             case WORST -> 1 + scatter;
-            case NOMINAL -> 1;
+            case NOMINAL -> s.kit().chance().tightened(new SeatName(s.side(), Role.AXLE_NUT));
             case BEST -> 1 - scatter;
         };
         return factor

@@ -99,6 +99,11 @@ final class AxleStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.AXLE;
+        }
+
+        @Override
         boolean torqued() {
             return scope() == Scope.DRIVE;
         }

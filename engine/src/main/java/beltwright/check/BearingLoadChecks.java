@@ -111,6 +111,11 @@ final class BearingLoadChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.WHEEL_BEARINGS;
+        }
+
+        @Override
         public boolean applies(Subject s) {
             return Wheel.asked(s);
         }
@@ -185,6 +190,11 @@ final class BearingLoadChecks {
             if (scope == Scope.DRIVE) {
                 placed();
             }
+        }
+
+        @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.WHEEL_BEARINGS;
         }
 
         @Override
@@ -270,6 +280,11 @@ final class BearingLoadChecks {
                     Role.CONTROLLER,
                     Role.WHEEL);
             placed();
+        }
+
+        @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_BEARING;
         }
 
         static double frontN(Subject s, At at, double motorNm) {

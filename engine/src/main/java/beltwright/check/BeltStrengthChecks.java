@@ -240,7 +240,7 @@ final class BeltStrengthChecks {
         }
     }
 
-    /// Is there a tension that keeps teeth from jumping and that slots and bearing stand?
+    /// Is there a tension that keeps teeth from jumping and that all stand on which the belt pulls?
     static final class Band extends StrengthCheck {
         Band() {
             super(
@@ -248,14 +248,21 @@ final class BeltStrengthChecks {
                     "A belt tension that suits all",
                     "N",
                     Scope.DRIVE,
-                    "least: a belt maker's manual, or the workshop's jump tests; most: what slots and bearing hold",
+                    "least: a belt maker's manual, or the workshop's jump tests; most: the first of slots, bearings, shaft,"
+                            + " plate and axle to end",
                     Role.MOUNT,
                     Role.MOTOR_SCREWS,
+                    Role.MOTOR_WASHERS,
                     Role.MOTOR,
                     Role.DRIVE_PULLEY,
                     Role.WHEEL_PULLEY,
                     Role.CONTROLLER,
-                    Role.WHEEL);
+                    Role.WHEEL,
+                    Role.HANGER,
+                    Role.INNER_RING,
+                    Role.INNER_BEARING,
+                    Role.CORE_SPACER,
+                    Role.OUTER_BEARING);
             placed();
         }
 
@@ -266,7 +273,7 @@ final class BeltStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Tension.mostN(s, at);
+            return TensionLimit.of(s, at, motorNm).tensionN();
         }
 
         @Override
@@ -274,52 +281,66 @@ final class BeltStrengthChecks {
             Tension.writeLeast(s, w);
             Tension.writeSlots(s, w);
             Tension.writeJolt(s, w);
-            double slots = w.line(
-                    "T_slots", "(F_hold − F_jolt)/2", Tension.bySlotsN(s, At.NOMINAL), "N", "the slots hold no more");
-            if (Double.isNaN(Tension.byMotorBearingN(s, At.NOMINAL))) {
-                w.line("T_most", "T_slots", slots, "N", "the motor's front bearing is not known, so not counted");
-            } else {
-                writeBearing(s, w);
-                w.line("T_most", "min(T_slots, T_bearing)", Tension.mostN(s, At.NOMINAL), "N", "whichever is less");
+            w.line(
+                    "T_slots",
+                    "(F_hold − F_jolt)/2",
+                    Tension.bySlotsN(s, At.NOMINAL),
+                    "N",
+                    "more than that and the motor slides in its slots");
+            var ends = new StringBuilder("T_slots");
+            for (var limit : TensionLimit.each(s, At.NOMINAL)) {
+                var asked = limit.asked();
+                if (limit.by() == TensionLimit.Bearer.SLOTS || Double.isNaN(limit.tensionN())) {
+                    continue; // what is not known sets no end
+                }
+                w.given(
+                        limit.by().symbol(),
+                        "most for " + limit.by(),
+                        limit.tensionN(),
+                        "N",
+                        limit.tensionN() < TensionLimit.HIGHEST_N
+                                ? "solved: where '" + asked.name() + "' ends"
+                                : "so much or more");
+                var working = new Working();
+                asked.write(s, working);
+                w.rests(working.estimates());
+                ends.append(", ").append(limit.by().symbol());
             }
+            w.line(
+                    "T_most",
+                    ends.length() > "T_slots".length() ? "min(" + ends + ")" : ends.toString(),
+                    capacity(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL)),
+                    "N",
+                    "whichever ends first");
         }
 
-        private static void writeBearing(Subject s, Working w) {
-            var motor = s.drive().motor();
-            w.given("C0", motor.bearingStaticN());
-            w.given("a", motor.frontBearingMm());
-            w.given("l_b", motor.bearingSpanMm());
-            w.given(
-                    "x",
-                    "mounting face to the middle of the belt",
-                    s.at().driveRimMiddleMm().minus(s.at().plateInnerMm()),
-                    "layout");
-            w.line(
-                    "k_o",
-                    "1 + (x + a)/l_b",
-                    Tension.overhang(s, At.NOMINAL),
-                    "",
-                    "the pulley hangs over the front bearing");
-            w.line(
-                    "T_bearing",
-                    "C0/2/k_o",
-                    Tension.byMotorBearingN(s, At.NOMINAL),
-                    "N",
-                    "static rating of the front bearing");
+        private static String upperEnd(Subject s) {
+            return TensionLimit.of(s, At.NOMINAL).by().toString();
         }
 
         @Override
         public String says(Subject s, Reading r) {
             if (r.capacity() < r.demand()) {
-                return "no band: " + r.capacityText() + " N is the most, by " + Tension.upperEnd(s) + "; "
-                        + r.demandText() + " N is the least";
+                return "no band: " + r.capacityText() + " N is the most, by " + upperEnd(s) + "; " + r.demandText()
+                        + " N is the least";
             }
-            return r.demandText() + " to " + r.capacityText() + " N; the upper end by " + Tension.upperEnd(s);
+            return r.demandText() + " to " + r.capacityText() + " N; the upper end by " + upperEnd(s);
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "larger or more motor screws, serrated washers, a tension screw, or lower current limits";
+            return switch (TensionLimit.of(s, r.capacity() < r.demand() ? At.NOMINAL : At.WORST)
+                    .by()) {
+                case SLOTS, MOTOR_SCREWS ->
+                    "larger or more motor screws, serrated washers, a tension screw, or lower current limits";
+                case MOTOR_BEARING, MOTOR_SHAFT ->
+                    "the belt nearer the motor, a motor with a larger front bearing and shaft, larger pulleys, or lower current"
+                            + " limits";
+                case PLATE -> "a thicker or wider plate, the pulley nearer to it, or lower current limits";
+                case WHEEL_BEARINGS ->
+                    "larger wheel bearings, the belt nearer the wheel's middle, larger pulleys, or lower current limits";
+                case AXLE -> "a thicker axle, the belt nearer the hanger, larger pulleys, or lower current limits";
+            };
         }
     }
 

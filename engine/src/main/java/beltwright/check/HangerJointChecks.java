@@ -54,7 +54,7 @@ final class HangerJointChecks {
         }
 
         private static double pressN(Subject s, At at) {
-            double preload = Tension.preloadN(s, at, screw(s).thread(), screw(s).strength());
+            double preload = Tension.preloadN(s, at, Role.CLAMP_SCREWS, screw(s).thread(), screw(s).strength());
             return ClampGrip.pressN(s.drive().mount().clampScrews(), preload, 1, 1);
         }
 
@@ -174,7 +174,7 @@ final class HangerJointChecks {
             var mount = s.drive().mount();
             return FlangeGrip.frictionNm(
                     mount.flangeHoles(),
-                    Tension.preloadN(s, at, screw(s).thread(), screw(s).strength()),
+                    Tension.preloadN(s, at, Role.FLANGE_SCREWS, screw(s).thread(), screw(s).strength()),
                     at.least(Assumed.friction(s.kit())),
                     at.least(mount.flangeCircleMm()));
         }

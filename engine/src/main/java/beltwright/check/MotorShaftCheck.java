@@ -35,6 +35,11 @@ final class MotorShaftCheck extends StrengthCheck {
     }
 
     @Override
+    TensionLimit.Bearer bearer() {
+        return TensionLimit.Bearer.MOTOR_SHAFT;
+    }
+
+    @Override
     boolean torqued() {
         return true;
     }

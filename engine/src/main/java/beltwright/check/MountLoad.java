@@ -96,6 +96,18 @@ final class MountLoad {
         return stress > 0 ? stress : Double.NaN;
     }
 
+    /// {@return stress (MPa) beside the slots of a plate bent in its plane, before any notch factor}
+    static double besideSlotMpa(Subject s, At at, double bendingNm) {
+        var mount = s.drive().mount();
+        return Plate.besideSlotMpa(
+                bendingNm,
+                widthMm(s, at),
+                thickMm(s, at),
+                at.most(mount.slotWidthMm()),
+                at.most(MountChecks.SlotWeb.slotAside(s)),
+                at.most(mount.openingMm()));
+    }
+
     /// Writes the lines up to M_o.
     static void writeOverhung(Subject s, Working w) {
         Tension.writePull(s, w);

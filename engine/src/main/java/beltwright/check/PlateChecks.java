@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.kit.Role;
 import beltwright.part.Material.Property;
+import beltwright.quantity.Range;
 import beltwright.strength.Fatigue;
 import beltwright.strength.Plate;
 import java.util.List;
@@ -16,9 +17,21 @@ final class PlateChecks {
         return List.of(new Bending(), new Fatigued());
     }
 
-    /// Kt of a slot's end, taken as a hole under pull: bent out of its plane it is less.
-    private static double notch(Subject s, At at) {
-        return Plate.holeFactor(at.least(s.drive().mount().slotWidthMm()), MountLoad.widthMm(s, at.mirrored()));
+    /// K_s of a slot's end as the plate is bent in its plane: a slot along a pull.
+    private static double edgewiseNotch(Subject s, At at) {
+        var mount = s.drive().mount();
+        return Plate.slotAlongFactor(at.least(travelMm(s)), at.most(mount.slotWidthMm()));
+    }
+
+    /// K_o of a slot's end as the plate is bent out of its plane: a bent hole, milder as far as a slot along a pull is.
+    private static double flatwiseNotch(Subject s, At at) {
+        var mount = s.drive().mount();
+        return Plate.bentSlotFactor(at.least(travelMm(s)), at.most(mount.slotWidthMm()), MountLoad.thickMm(s, at));
+    }
+
+    private static Range travelMm(Subject s) {
+        var mount = s.drive().mount();
+        return Range.of(mount.slotMaxMm()).minus(Range.of(mount.slotMinMm()));
     }
 
     private static double slotArmMm(Subject s, At at) {
@@ -26,19 +39,59 @@ final class PlateChecks {
     }
 
     private static double flatwiseMpa(Subject s, At at, double bendingNm) {
-        return Plate.flatwiseMpa(bendingNm, MountLoad.netMm(s, at), MountLoad.thickMm(s, at));
+        return flatwiseNotch(s, at) * Plate.flatwiseMpa(bendingNm, MountLoad.netMm(s, at), MountLoad.thickMm(s, at));
     }
 
-    /// Writes the section across the slots and its notch factor K_n.
+    /// At the end of a slot, or at the plate's own edge where slots lie near its middle.
+    private static double edgewiseMpa(Subject s, At at, double bendingNm) {
+        return Math.max(
+                edgewiseNotch(s, at) * MountLoad.besideSlotMpa(s, at, bendingNm),
+                MountLoad.edgewiseMpa(s, at, bendingNm));
+    }
+
+    /// Writes the section across the slots, its notch factors and what each N·m does there: s_o, s_s.
     private static void writeNotch(Subject s, Working w) {
+        var mount = s.drive().mount();
         MountLoad.writeSection(s, w);
+        if (!(travelMm(s).nominal() >= 0)) {
+            w.needs("a slot that ends farther from the axle than it begins");
+        }
+        double wide = MountLoad.widthMm(s, At.NOMINAL);
+        double opening = mount.openingMm().nominal();
         w.line(
-                "K_n",
-                "2 + (1 − b_slot/b_p)^3",
-                notch(s, At.NOMINAL),
+                "I_o",
+                "t·(b_p^3 − d_opening^3)/12",
+                MountLoad.thickMm(s, At.NOMINAL) * (wide * wide * wide - opening * opening * opening) / 12,
+                "mm⁴",
+                "less the opening alone: what the slots take is in K_s");
+        w.given("C_slot", mount.slotMaxMm());
+        w.given("C_near", mount.slotMinMm());
+        w.line(
+                "K_s",
+                "min(3, 2.1 + 0.3·√(b_slot/(C_slot − C_near)))",
+                edgewiseNotch(s, At.NOMINAL),
                 "",
-                "end of a slot, as a hole under pull: Heywood (from memory); safe for bending");
-        w.given("k2", s.drive().mount().boltCircleMm());
+                "end of a slot along a pull, fitted to finite elements");
+        w.line(
+                "x_b",
+                "b_slot/t",
+                mount.slotWidthMm().nominal() / MountLoad.thickMm(s, At.NOMINAL),
+                "",
+                "slot to plate");
+        w.line(
+                "K_o",
+                "K_s/3·(1.79 + 0.25/(0.39 + x_b) + 0.81/(1 + x_b^2) − 0.26/(1 + x_b^3))",
+                flatwiseNotch(s, At.NOMINAL),
+                "",
+                "the same bent out of its plane: Peterson's hole (from memory)");
+        w.line("s_o", "6000·K_o/(b_net·t^2)", flatwiseMpa(s, At.NOMINAL, 1), "MPa per N·m", "bent out of its plane");
+        w.line(
+                "s_s",
+                "1000·max(K_s·(s_slot + b_slot/2)/I_o, b_p/2/I_n)",
+                edgewiseMpa(s, At.NOMINAL, 1),
+                "MPa per N·m",
+                "bent in its plane: at a slot's end or at the plate's own edge");
+        w.given("k2", mount.boltCircleMm());
     }
 
     /// The worst pull and a full jolt, at the end of a slot and where the plate runs into its clamp.
@@ -64,6 +117,11 @@ final class PlateChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.PLATE;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -75,9 +133,7 @@ final class PlateChecks {
 
         private static double slotMpa(Subject s, At at, double motorNm) {
             double turning = DrivePull.wheelNm(s, motorNm) + Tension.joltN(s, at) * slotArmMm(s, at) / 1000;
-            return notch(s, at)
-                    * (flatwiseMpa(s, at, MountLoad.overhungNm(s, at, motorNm))
-                            + MountLoad.edgewiseMpa(s, at, turning));
+            return flatwiseMpa(s, at, MountLoad.overhungNm(s, at, motorNm)) + edgewiseMpa(s, at, turning);
         }
 
         private static double clampMpa(Subject s, At at, double motorNm) {
@@ -112,10 +168,10 @@ final class PlateChecks {
                     "bends the plate in its plane at the slots");
             w.line(
                     "σ_slot",
-                    "K_n·(6000·M_o/(b_net·t^2) + 1000·M_s·b_p/2/I_n)",
+                    "s_o·M_o + s_s·M_s",
                     slotMpa(s, At.NOMINAL, torque),
                     "MPa",
-                    "at the end of a slot");
+                    "at the slots; as if both were highest at one place, which is safe");
             w.given("K_c", "notch factor of a sharp inside corner", CORNER, "", HABIT);
             w.line(
                     "σ_clamp",
@@ -171,6 +227,11 @@ final class PlateChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.PLATE;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -181,7 +242,7 @@ final class PlateChecks {
         }
 
         private static double meanMpa(Subject s, At at, double motorNm) {
-            return notch(s, at) * flatwiseMpa(s, at, MountLoad.pullNm(s, at, motorNm));
+            return flatwiseMpa(s, at, MountLoad.pullNm(s, at, motorNm));
         }
 
         private static double turningNm(Subject s, At at, double motorNm) {
@@ -190,8 +251,7 @@ final class PlateChecks {
 
         private static double amplitudeMpa(Subject s, At at, double motorNm) {
             double overhung = SWING * MountLoad.pullNm(s, at, motorNm) + OFTEN * MountLoad.joltNm(s, at);
-            return notch(s, at)
-                    * (flatwiseMpa(s, at, overhung) + MountLoad.edgewiseMpa(s, at, turningNm(s, at, motorNm)));
+            return flatwiseMpa(s, at, overhung) + edgewiseMpa(s, at, turningNm(s, at, motorNm));
         }
 
         private static double tensileMpa(Subject s, At at) {
@@ -228,11 +288,11 @@ final class PlateChecks {
                     "in the plane of the plate, driving and braking in turn");
             w.line(
                     "σ_a",
-                    "K_n·(6000·(k_swing·P·x_p + k_often·F_jolt·x_m)/1000/(b_net·t^2) + 1000·M_a·b_p/2/I_n)",
+                    "s_o·(k_swing·P·x_p + k_often·F_jolt·x_m)/1000 + s_s·M_a",
                     amplitudeMpa(s, At.NOMINAL, torque),
                     "MPa",
                     "amplitude: the pull swings as rims run out, its mean stays");
-            w.line("σ_m", "K_n·6000·P·x_p/1000/(b_net·t^2)", meanMpa(s, At.NOMINAL, torque), "MPa", "mean");
+            w.line("σ_m", "s_o·P·x_p/1000", meanMpa(s, At.NOMINAL, torque), "MPa", "mean");
             PlateStrength.quote(w, "R_m", s, Property.TENSILE);
             PlateStrength.writeWarm(s, w);
             double demand = demand(s, At.NOMINAL, torque);

@@ -72,7 +72,7 @@ final class PulleyGripChecks {
 
         private static double preloadN(Subject s, At at) {
             var screw = s.drive().pulleyScrew();
-            return Tension.preloadN(s, at, screw.thread(), screw.strength());
+            return Tension.preloadN(s, at, Role.PULLEY_SCREWS, screw.thread(), screw.strength());
         }
 
         private static double headN(Subject s, At at) {

@@ -49,6 +49,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.SLOTS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -128,7 +133,8 @@ final class SlotStrengthChecks {
 
         @Override
         double demand(Subject s, At at, double motorNm) {
-            return HeadPressure.pressureMpa(Tension.tightestN(s, at, thread(s), strength(s)), areaMm2(s, at));
+            return HeadPressure.pressureMpa(
+                    Tension.tightestN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)), areaMm2(s, at));
         }
 
         @Override
@@ -281,6 +287,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -297,7 +308,7 @@ final class SlotStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Tension.preloadN(s, at, thread(s), strength(s)) - Tipping.settledN(s);
+            return Tension.preloadN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)) - Tipping.settledN(s);
         }
 
         @Override
@@ -360,6 +371,11 @@ final class SlotStrengthChecks {
         }
 
         @Override
+        TensionLimit.Bearer bearer() {
+            return TensionLimit.Bearer.MOTOR_SCREWS;
+        }
+
+        @Override
         boolean torqued() {
             return true;
         }
@@ -372,7 +388,7 @@ final class SlotStrengthChecks {
         @Override
         double demand(Subject s, At at, double motorNm) {
             return BoltedJoint.screwForceN(
-                            Tension.tightestN(s, at, thread(s), strength(s)),
+                            Tension.tightestN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)),
                             Tipping.share(s),
                             Tipping.pullN(s, at, motorNm))
                     / thread(s).stressAreaMm2();

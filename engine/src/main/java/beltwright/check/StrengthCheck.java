@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.kit.Role;
 import beltwright.quantity.Range;
+import org.jspecify.annotations.Nullable;
 
 /// A question of strength: what is demanded and what there is, worked out by one formula with every number at nominal,
 /// at the limit that hurts and at the limit that helps.
@@ -35,6 +36,12 @@ abstract class StrengthCheck extends Check {
     /// {@return what gives, in the table of the weakest link}
     String gives() {
         return name();
+    }
+
+    /// {@return what it asks about that the tension of the belt pulls on at rest, and so ends the band; null where the
+    /// tension does not reach it}
+    TensionLimit.@Nullable Bearer bearer() {
+        return null;
     }
 
     /// {@return what it does when it gives}

@@ -25,6 +25,7 @@ public final class Subject {
     private final @Nullable WheelEnd end;
     private final @Nullable EndLayout endAt;
     private final long filled;
+    private final double restN;
 
     private Subject(
             Kit kit,
@@ -34,8 +35,10 @@ public final class Subject {
             @Nullable DriveLayout at,
             @Nullable WheelEnd end,
             @Nullable EndLayout endAt,
-            long filled) {
+            long filled,
+            double restN) {
         this.filled = filled;
+        this.restN = restN;
         this.kit = kit;
         this.layout = layout;
         this.scope = scope;
@@ -72,7 +75,8 @@ public final class Subject {
                     layout.drives().get(i),
                     drive.end(),
                     layout.end(drive.side()),
-                    ofKit | (drive.side() == Side.LEFT ? left : right)));
+                    ofKit | (drive.side() == Side.LEFT ? left : right),
+                    Double.NaN));
         }
         for (int i = 0; i < kit.ends().size(); i++) {
             all.add(new Subject(
@@ -83,10 +87,21 @@ public final class Subject {
                     null,
                     kit.ends().get(i),
                     layout.ends().get(i),
-                    ofKit | (kit.ends().get(i).side() == Side.LEFT ? left : right)));
+                    ofKit | (kit.ends().get(i).side() == Side.LEFT ? left : right),
+                    Double.NaN));
         }
-        all.add(new Subject(kit, layout, Scope.KIT, null, null, null, null, ofKit | left | right));
+        all.add(new Subject(kit, layout, Scope.KIT, null, null, null, null, ofKit | left | right, Double.NaN));
         return all;
+    }
+
+    /// {@return the same with its belt at this tension at rest (N), whatever the kit says}
+    Subject tensioned(double restN) {
+        return new Subject(kit, layout, scope, drive, at, end, endAt, filled, restN);
+    }
+
+    /// {@return tension at rest (N) that the belt is tried at; NaN where it is as the kit says}
+    double restN() {
+        return restN;
     }
 
     /// {@return whether a part sits in every one of these seats, given as bits by [Role#ordinal]}

@@ -3,6 +3,8 @@ package beltwright.check;
 import beltwright.belt.SpanFrequency;
 import beltwright.belt.SpanTension;
 import beltwright.kit.JumpTests;
+import beltwright.kit.Role;
+import beltwright.kit.SeatName;
 import beltwright.part.HungWeights;
 import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
@@ -37,6 +39,9 @@ final class Tension {
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
     static double setN(Subject s, At at) {
+        if (!Double.isNaN(s.restN())) {
+            return s.restN();
+        }
         var typed = s.drive().placement().tensionN();
         return typed.known() ? at.most(typed) : SpanTension.FRESH * leastN(s, DrivePull.worstNm(s, at));
     }
@@ -80,25 +85,27 @@ final class Tension {
         var screw = s.drive().motorScrew();
         return FrictionGrip.slipN(
                 s.drive().mount().slots(),
-                preloadN(s, at, screw.thread(), screw.strength()),
+                preloadN(s, at, Role.MOTOR_SCREWS, screw.thread(), screw.strength()),
                 at.least(Assumed.friction(s.kit())),
                 1);
     }
 
     /// {@return preload of one screw (N), the less the worse}
-    static double preloadN(Subject s, At at, Thread thread, PropertyClass strength) {
+    ///
+    /// @param screws the seat that it sits in: a drawn kit has them all tightened alike
+    static double preloadN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
         double share = Assumed.scatter(s.kit()).nominal() / 100;
         double aimed = Tightening.preloadN(thread, strength);
         return switch (at) {
             case WORST -> FrictionGrip.lowestN(aimed, share);
-            case NOMINAL -> aimed;
+            case NOMINAL -> aimed * s.kit().chance().tightened(new SeatName(s.side(), screws));
             case BEST -> FrictionGrip.highestN(aimed, share);
         };
     }
 
     /// {@return preload of one screw (N), the more the worse}
-    static double tightestN(Subject s, At at, Thread thread, PropertyClass strength) {
-        return preloadN(s, at.mirrored(), thread, strength);
+    static double tightestN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
+        return preloadN(s, at.mirrored(), screws, thread, strength);
     }
 
     /// {@return what the motor weighs in a jolt (N)}
@@ -113,29 +120,11 @@ final class Tension {
         return (slotHoldsN(s, at) - joltN(s, at)) / 2;
     }
 
-    /// {@return most tension at rest (N) that the motor's front bearing stands; NaN where it is not known}
-    static double byMotorBearingN(Subject s, At at) {
-        var motor = s.drive().motor();
-        return at.least(motor.bearingStaticN()) / 2 / overhang(s, at);
-    }
-
     /// {@return load of the motor's front bearing over the pull at its pulley (1): the pulley hangs over}
     static double overhang(Subject s, At at) {
         var motor = s.drive().motor();
         double out = at.most(s.at().driveRimMiddleMm().minus(s.at().plateInnerMm()));
         return StaticBearing.frontN(1, out + at.most(motor.frontBearingMm()), at.least(motor.bearingSpanMm()));
-    }
-
-    /// {@return what sets the upper end of the band}
-    static String upperEnd(Subject s) {
-        return byMotorBearingN(s, At.NOMINAL) < bySlotsN(s, At.NOMINAL) ? "the motor's bearing" : "the slot screws";
-    }
-
-    /// {@return most tension at rest (N) that everything stands whose limit is known}
-    static double mostN(Subject s, At at) {
-        double slots = bySlotsN(s, at);
-        double bearing = byMotorBearingN(s, at);
-        return Double.isNaN(bearing) ? slots : Math.min(slots, bearing);
     }
 
     /// Writes the lines up to the least tension T_least.

@@ -10,6 +10,7 @@ import beltwright.part.HungWeights;
 import beltwright.part.PulleyTolerance;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 
@@ -19,10 +20,12 @@ import java.util.List;
 /// false. Without any band the card says why, and what it shows is no target. An end that cannot be told is NaN.
 ///
 /// @param leastN least tension of each span at rest, that no tooth jumps (N)
-/// @param mostN most that slots and motor bearing stand (N)
-/// @param because what sets the upper end
+/// @param mostN most that all stand on which the belt pulls (N)
+/// @param because what ends first
+/// @param stands how much each of them stands, the first to end leading
 /// @param band whether there is a tension between them
 /// @param sure whether there still is with every number at its worse limit
+/// @param effectiveN Te, worst pull of the belt at nominal: tight side less slack side (N)
 /// @param setN tension to set (N)
 /// @param chosen whether the workshop chose it, or it follows from the least
 /// @param spanMm free span that is plucked (mm)
@@ -39,8 +42,10 @@ public record TensionCard(
         double leastN,
         double mostN,
         String because,
+        List<Stands> stands,
         boolean band,
         boolean sure,
+        double effectiveN,
         double setN,
         boolean chosen,
         double spanMm,
@@ -64,6 +69,9 @@ public record TensionCard(
                     + " start from, advice to a competent builder and no certificate; where plastic carries the belt's load it"
                     + " creeps, and the belt goes slack.");
 
+    /// What a new belt is set to over the least, for what it gives up in its first hours.
+    public static final double FRESH = SpanTension.FRESH;
+
     private static final double LOWEST_HZ = 100;
     private static final double HIGHEST_HZ = 1000;
     private static final double ROOM_C = 20;
@@ -73,8 +81,21 @@ public record TensionCard(
 
     public TensionCard {
         notes = List.copyOf(notes);
+        stands = List.copyOf(stands);
         needs = List.copyOf(needs);
         estimates = List.copyOf(estimates);
+    }
+
+    /// The most tension at rest that one of the parts stands on which the belt pulls.
+    ///
+    /// @param part as a builder calls it
+    /// @param tensionN as much it stands (N): 0 where the pull at work is too much already, NaN where not known
+    /// @param question the question that ends it, by its key in the ladder
+    public record Stands(String part, double tensionN, String question) {
+        /// {@return whether it ends within what any belt of this trade is set to}
+        public boolean ends() {
+            return tensionN < TensionLimit.HIGHEST_N;
+        }
     }
 
     /// {@return one card for each drive}
@@ -91,18 +112,23 @@ public record TensionCard(
     private static TensionCard of(Subject s) {
         double nominal = DrivePull.worstNm(s, At.NOMINAL);
         double least = Tension.leastN(s, DrivePull.worstNm(s, At.WORST));
-        double most = Tension.mostN(s, At.WORST);
+        var end = TensionLimit.of(s, At.WORST);
         boolean reaches = !Double.isNaN(least);
-        boolean sure = most >= least;
+        boolean sure = end.tensionN() >= least;
         if (!sure) {
             least = Tension.leastN(s, nominal);
-            most = Tension.mostN(s, At.NOMINAL);
+            end = TensionLimit.of(s, At.NOMINAL);
         }
-        boolean band = most >= least;
+        boolean band = end.tensionN() >= least;
         var working = new Working();
         double set = Tension.writeSet(s, working);
         Tension.writeSlots(s, working);
         Tension.writeJolt(s, working);
+        for (var limit : TensionLimit.each(s, At.NOMINAL)) {
+            var asked = new Working();
+            limit.asked().write(s, asked);
+            working.rests(asked.estimates());
+        }
         var tone = Tension.tone(s);
         double span = s.at().spanMm();
         var belt = s.drive().belt();
@@ -113,10 +139,12 @@ public record TensionCard(
         var card = new TensionCard(
                 s.side(),
                 least,
-                most,
-                Tension.upperEnd(s),
+                end.tensionN(),
+                end.by().toString(),
+                stands(s, sure ? At.WORST : At.NOMINAL),
                 band,
                 sure,
+                DrivePull.effectiveN(s, nominal),
                 set,
                 s.drive().placement().tensionN().known(),
                 span,
@@ -138,6 +166,13 @@ public record TensionCard(
         return card.with(notes(s, card, reaches));
     }
 
+    private static List<Stands> stands(Subject s, At at) {
+        return TensionLimit.each(s, at).stream()
+                .map(l -> new Stands(l.by().toString(), l.tensionN(), l.asked().key(s)))
+                .sorted(Comparator.comparingDouble(Stands::tensionN))
+                .toList();
+    }
+
     /// {@return whether there is a band, and the target lies outside it}
     public boolean outside() {
         return band && (setN < leastN || setN > mostN);
@@ -152,6 +187,9 @@ public record TensionCard(
     public String why() {
         if (!known()) {
             return "cannot tell: needs " + String.join(", ", needs);
+        }
+        if (!band && mostN <= 0) {
+            return "no band: because the pull at work alone is too much for " + because;
         }
         return band
                 ? ""
@@ -189,13 +227,23 @@ public record TensionCard(
                     reaches
                             ? "there is a band at nominal only: at the worse limits it closes"
                             : "the band is at nominal: at the worse limits it needs a jump test at a higher tension");
+        } else if (card.setN < Tension.leastN(s, DrivePull.worstNm(s, At.NOMINAL))) {
+            notes.add("the target is less than the least: teeth may jump under braking");
         } else if (card.setN < card.leastN) {
             notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
         }
+        double risesN = 2 * known(card.rippleN) + Math.max(0, known(card.warmerN));
         if (card.band && card.setN > card.mostN) {
             notes.add("the target is more than the most, by " + card.because);
-        } else if (card.band && card.setN + card.warmerN > card.mostN) {
-            notes.add("warm it is more than the most, by " + card.because + ": set it towards the least");
+        } else if (card.band && card.setN + risesN > card.mostN) {
+            notes.add("set so at its loosest, it reaches " + Numbers.fixed(card.setN + risesN, 0)
+                    + " N over a turn and warm, for a while more than the most, by " + card.because
+                    + ": set it towards the least, or turn pulleys truer");
+        }
+        var untold = TensionLimit.untold(s);
+        if (!untold.isEmpty()) {
+            notes.add("for want of a number the upper end leaves out: "
+                    + String.join("; ", untold.stream().map(Check::name).toList()));
         }
         notes.add(jumps(s.drive().placement().jumpTests()));
         if (card.calibrated.isEmpty()) {
@@ -235,6 +283,10 @@ public record TensionCard(
                                 + " more tension" + (tests.lacking() == 1 ? "" : "s") + " and the tests tell it");
     }
 
+    private static double known(double value) {
+        return Double.isNaN(value) ? 0 : value;
+    }
+
     private TensionCard with(List<String> told) {
         return of(side, told);
     }
@@ -250,8 +302,10 @@ public record TensionCard(
                 leastN,
                 mostN,
                 because,
+                stands,
                 band,
                 sure,
+                effectiveN,
                 setN,
                 chosen,
                 spanMm,
@@ -280,6 +334,16 @@ public record TensionCard(
     /// {@return tension at which the free span sounds so (N)}
     public double tensionN(double frequencyHz) {
         return factor * frequencyHz * frequencyHz - offsetN;
+    }
+
+    /// {@return tension of the tight side (N) under the worst pull, at this tension at rest}
+    public double tightN(double tensionN) {
+        return tensionN + effectiveN / 2;
+    }
+
+    /// {@return tension of the slack side (N) then; 0 where it is slack indeed}
+    public double slackN(double tensionN) {
+        return Math.max(0, tensionN - effectiveN / 2);
     }
 
     /// {@return force at mid-span (N) that deflects the free span by `deflectionMm` at this tension}

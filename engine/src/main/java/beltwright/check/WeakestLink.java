@@ -267,7 +267,15 @@ public final class WeakestLink {
         if (!(left.applyAsDouble(high) <= 0)) {
             return Double.isNaN(left.applyAsDouble(high)) ? Double.NaN : Double.POSITIVE_INFINITY;
         }
-        return new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-12, 5).solve(500, left::applyAsDouble, 0, high);
+        return zero(left, 0, high, new double[] {1e-12, 1e-9, 1e-12});
+    }
+
+    /// {@return where a function passes through zero between two ends of opposite sign}
+    ///
+    /// @param within accuracy: of the place as a share of it, of the place, of the value
+    static double zero(DoubleUnaryOperator function, double low, double high, double[] within) {
+        return new BracketingNthOrderBrentSolver(within[0], within[1], within[2], 5)
+                .solve(500, function::applyAsDouble, low, high);
     }
 
     /// A link that rests on the whole board, with each limit moved alone and all of it added up.

@@ -52,7 +52,8 @@ public record Kit(
         List<WheelEnd> ends,
         List<Drive> drives,
         Task task,
-        Reference reference) {
+        Reference reference,
+        Chance chance) {
 
     public Kit {
         seats = Collections.unmodifiableSortedMap(new TreeMap<>(seats));
@@ -106,7 +107,12 @@ public record Kit(
     }
 
     /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
-    public Kit drawn(Function<Seat, Part> pieces, Map<Side, Placement> placements, Task task, Reference reference) {
+    public Kit drawn(
+            Function<Seat, Part> pieces,
+            Map<Side, Placement> placements,
+            Task task,
+            Reference reference,
+            Chance chance) {
         var other = new TreeMap<>(seats);
         other.replaceAll((name, seat) -> {
             var piece = pieces.apply(seat);
@@ -121,7 +127,7 @@ public record Kit(
                 draft.joints(),
                 placements,
                 task);
-        return new Resolution(typed, other, false).built(joints, reference);
+        return new Resolution(typed, other, false).built(joints, reference, chance);
     }
 
     private static SortedMap<SeatName, Seat> filled(KitDraft draft, Function<String, Part> shelf) {
@@ -173,7 +179,7 @@ public record Kit(
                     known(joint, seat);
                 }
             }
-            var kit = built(joints, reference);
+            var kit = built(joints, reference, Chance.NONE);
             for (var drive : kit.drives()) {
                 try {
                     optional(drive.placement().jumpTests(), JumpTests::parse);
@@ -185,7 +191,7 @@ public record Kit(
         }
 
         /// Stands the parts in drives, ends and kit.
-        Kit built(List<Joint> joints, Reference reference) {
+        Kit built(List<Joint> joints, Reference reference, Chance chance) {
             var ends = new ArrayList<WheelEnd>();
             var drives = new ArrayList<Drive>();
             for (var side : Side.values()) {
@@ -216,7 +222,8 @@ public record Kit(
                     ends,
                     drives,
                     draft.task(),
-                    reference);
+                    reference,
+                    chance);
         }
 
         /// Everything that a part names in the reference file is there, and its written readings can be read.

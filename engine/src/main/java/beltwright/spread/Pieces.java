@@ -1,5 +1,7 @@
 package beltwright.spread;
 
+import beltwright.check.Assumed;
+import beltwright.kit.Chance;
 import beltwright.kit.Hardware;
 import beltwright.kit.Kit;
 import beltwright.kit.Placement;
@@ -13,20 +15,26 @@ import beltwright.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/// What a kit is drawn from: every piece in every seat on its own, placements, task and reference once a kit.
+/// What a kit is drawn from: every piece in every seat on its own; placements, task, the rules that stand in for what
+/// the task does not give, and reference once a kit; preload once a joint.
 ///
 /// A kit holds one part a seat, so a seat of four screws is looked at four times: kit 0 has the first piece in each
 /// seat, kit 1 the second in each that has a second, and so on.
 final class Pieces {
+    private static final String TASK = "task";
+
     private final Kit kit;
     private final List<Input> inputs = new ArrayList<>();
     private final Map<SeatName, Drawn> drawn = new HashMap<>();
     private final Map<Side, Drawn> placements = new EnumMap<>(Side.class);
     private final Drawn task;
     private final Drawn reference;
+    private final Map<Dimension, Integer> rules = new LinkedHashMap<>();
+    private final Map<SeatName, Integer> misses = new LinkedHashMap<>();
     private int most = 1;
 
     /// A value that can be made anew, and where its numbers start for each piece.
@@ -47,8 +55,10 @@ final class Pieces {
             }
         });
         kit.draft().placements().forEach((side, place) -> placements.put(side, drawn(side + " placement", place, 1)));
-        task = drawn("task", kit.task(), 1);
+        task = drawn(TASK, kit.task(), 1);
         reference = drawn("reference", kit.reference(), 1);
+        Assumed.standingIn(kit).forEach(rule -> rules.put(rule, added(TASK, rule)));
+        Assumed.misses(kit).forEach((seat, miss) -> misses.put(seat, added("preload of " + seat, miss)));
     }
 
     private Drawn drawn(String where, Object value, int pieces) {
@@ -61,6 +71,24 @@ final class Pieces {
             }
         }
         return new Drawn(recast, from, dimensions.size(), pieces);
+    }
+
+    /// Named as an edit would name it, so that typing the same limits changes no draw.
+    ///
+    /// @return its place among the inputs
+    private int added(String where, Dimension d) {
+        var typed = kit.id() + "." + TASK + d.of().substring(d.of().lastIndexOf('.'));
+        inputs.add(
+                Input.of(where, 0, new Dimension(typed, d.text(), d.nominal(), d.lower(), d.upper(), d.provenance())));
+        return inputs.size() - 1;
+    }
+
+    private Chance chance(double[] values) {
+        var came = new HashMap<String, Dimension>();
+        rules.forEach((rule, at) -> came.put(rule.of(), rule.drawn(values[at])));
+        var percent = new HashMap<SeatName, Double>();
+        misses.forEach((seat, at) -> percent.put(seat, values[at]));
+        return new Chance(came, percent);
     }
 
     List<Input> inputs() {
@@ -96,7 +124,8 @@ final class Pieces {
                 },
                 placed,
                 (Task) task.with(values, 0),
-                (Reference) reference.with(values, 0));
+                (Reference) reference.with(values, 0),
+                chance(values));
     }
 
     /// {@return the same kit with another piece of each seat that has several}
@@ -108,6 +137,7 @@ final class Pieces {
                 },
                 first.draft().placements(),
                 first.task(),
-                first.reference());
+                first.reference(),
+                first.chance());
     }
 }

@@ -8,6 +8,8 @@ import beltwright.check.FirstNumber;
 import beltwright.check.Line;
 import beltwright.check.Verdict;
 import beltwright.dossier.Dossier;
+import beltwright.kit.Chance;
+import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.kit.Role;
@@ -108,8 +110,23 @@ public final class HandMade {
                 null);
         var seats = new TreeMap<SeatName, Seat>();
         seats.put(MOTOR_SCREWS, new Seat(MOTOR_SCREWS, screw, 4, false));
+        var no = List.<Joint>of();
         return new Kit(
-                draft, seats, List.of(), null, null, null, null, null, null, null, List.of(), List.of(), null, null);
+                draft,
+                seats,
+                no,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                List.of(),
+                null,
+                null,
+                Chance.NONE);
     }
 
     private static List<Line> working() {

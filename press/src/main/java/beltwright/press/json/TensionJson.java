@@ -35,6 +35,16 @@ public final class TensionJson {
         at(json.putObject("least"), card, card.leastN());
         at(json.putObject("target"), card, card.setN());
         at(json.putObject("most"), card, card.mostN());
+        var stands = json.putArray("stands");
+        for (var part : card.stands()) {
+            var one = stands.addObject();
+            one.put("part", part.part());
+            DossierJson.number(
+                    one, "tensionN", part.ends() || Double.isNaN(part.tensionN()) ? part.tensionN() : Double.NaN);
+            one.put("ends", part.ends());
+            one.put("finding", part.question());
+        }
+        DossierJson.number(json, "effectiveN", card.effectiveN());
         DossierJson.number(json, "spanMm", card.spanMm());
         DossierJson.number(json, "kNPerHz2", card.factor());
         DossierJson.number(json, "offsetN", card.offsetN());

@@ -20,11 +20,13 @@ public final class TensionTables {
         var rows = new ArrayList<List<String>>();
         rows.add(List.of("Target", target(card)));
         rows.add(List.of("Band", band(card)));
+        rows.add(List.of("Stands", stands(card)));
+        rows.add(List.of("Under load", load(card)));
         rows.add(List.of("By sound", sound(card)));
         rows.add(List.of("By force", force(card)));
         rows.add(List.of("Run-out", ripple(card)));
         rows.add(List.of("Warm", warm(card)));
-        rows.add(List.of("First hours", "a new belt gives some up: a quarter over the least is for that"));
+        rows.add(List.of("First hours", hours(card)));
         return new Table(List.of("", ""), rows);
     }
 
@@ -56,6 +58,33 @@ public final class TensionTables {
                                 + " Hz")
                 + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; the upper end by "
                 + card.because();
+    }
+
+    /// {@return how much each part stands, the first to end leading}
+    public static String stands(TensionCard card) {
+        var ends = card.stands().stream()
+                .filter(TensionCard.Stands::ends)
+                .map(p -> p.part() + " " + newtons(p.tensionN()))
+                .toList();
+        return ends.isEmpty() ? "nothing ends it" : String.join(", ", ends);
+    }
+
+    /// {@return tight and slack side as the worst torque pulls; which span is which changes from driving to braking}
+    public static String load(TensionCard card) {
+        double set = card.setN();
+        return Double.isNaN(set)
+                ? "cannot tell: needs " + String.join(", ", card.needs())
+                : "tight side " + newtons(card.tightN(set)) + ", slack side " + newtons(card.slackN(set))
+                        + " under the worst pull of " + newtons(card.effectiveN())
+                        + "; braking, the other span is the tight one";
+    }
+
+    /// {@return what a new belt gives up}
+    public static String hours(TensionCard card) {
+        return card.chosen() || Double.isNaN(card.setN())
+                ? "a new belt gives some up: measure again"
+                : "a new belt gives some up: " + newtons(card.setN() * (1 - 1 / TensionCard.FRESH))
+                        + " of the target are for that (habit)";
     }
 
     /// {@return how a frequency becomes a tension}

@@ -170,7 +170,8 @@ class GuideReadBackTest {
                 kit.ends(),
                 kit.drives(),
                 kit.task(),
-                kit.reference());
+                kit.reference(),
+                kit.chance());
         var item = new Box.Item("odd", ODD, "screw", ODD, 1, Double.NaN, List.of(ODD));
         var step = new Step(
                 1,
