@@ -109,8 +109,6 @@ class PackageOrderTest {
                 .resideOutsideOfPackages("beltwright.belt", "beltwright.power", "beltwright.ride")
                 .and()
                 .areNotAssignableTo(WeakestLink.class)
-                .and()
-                .doNotHaveFullyQualifiedName("beltwright.check.TensionLimit") // both ask where a question ends
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.hipparchus..")

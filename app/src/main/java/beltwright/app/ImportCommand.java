@@ -79,7 +79,7 @@ final class ImportCommand extends WorkshopCommand {
                     Kinds.allowed(),
                     "write for example '--kind motor'");
         }
-        return take(workshop -> workshop.importFolder(desk.at(from)), List.of());
+        return take(workshop -> workshop.importFolder(desk.at(from)), List.of(), List.of());
     }
 
     private int table(String words) {
@@ -92,17 +92,17 @@ final class ImportCommand extends WorkshopCommand {
             mapped = mapped.with(typed);
         }
         var preview = Preview.of(desk.at(from).toString(), table, mapped);
-        return take(workshop -> workshop.importTable(preview, replace), mapped.leftOut());
+        return take(workshop -> workshop.importTable(preview, replace), mapped.leftOut(), mapped.made());
     }
 
-    private int take(Function<Workshop, Workshop.Import> what, List<String> leftOut) {
+    private int take(Function<Workshop, Workshop.Import> what, List<String> leftOut, List<String> made) {
         var file = workshopToWrite();
         boolean isNew = !Files.exists(desk.at(file));
         boolean kept = false;
         try {
             var done = what.apply(open(file));
             kept = done.mistakes().isEmpty();
-            tell(file, done, leftOut, isNew);
+            tell(file, done, leftOut, made, isNew);
             return kept ? Exit.NOTHING_FAILS : Exit.BAD_INPUT;
         } finally {
             if (isNew && !kept) {
@@ -111,7 +111,7 @@ final class ImportCommand extends WorkshopCommand {
         }
     }
 
-    private void tell(Path file, Workshop.Import done, List<String> leftOut, boolean isNew) {
+    private void tell(Path file, Workshop.Import done, List<String> leftOut, List<String> made, boolean isNew) {
         done.mistakes().forEach(mistake -> desk.err().println(Said.of(mistake)));
         if (json) {
             say(AnswerJson.imported(done, leftOut));
@@ -119,6 +119,9 @@ final class ImportCommand extends WorkshopCommand {
             say("Imported " + counted(done.saved()) + " into " + file);
             if (!leftOut.isEmpty()) {
                 say("Columns left out: " + String.join("; ", leftOut));
+            }
+            if (!made.isEmpty()) {
+                say("Not in the table: " + String.join("; ", made));
             }
             if (isNew) {
                 say("This is a new workshop, and commands called here use it from now on;"

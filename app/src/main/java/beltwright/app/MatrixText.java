@@ -6,6 +6,7 @@ import beltwright.pairs.Thing;
 import beltwright.pairs.Things;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /// A matrix of pairs as a terminal shows it: as many columns side by side as there is room for.
@@ -14,12 +15,21 @@ final class MatrixText {
     private final Things columns;
     private final List<Pair> pairs;
     private final int width;
+    private final int[] wide; // each column with its gap, taken once: a look at every cell is dear
 
     MatrixText(Things rows, Things columns, List<Pair> pairs, int width) {
         this.rows = rows;
         this.columns = columns;
         this.pairs = pairs;
         this.width = width;
+        this.wide = new int[columns.all().size()];
+        for (int c = 0; c < wide.length; c++) {
+            int column = c;
+            var cells = Stream.concat(
+                    Stream.of(columns.all().get(c).id()),
+                    IntStream.range(0, rows.all().size()).mapToObj(r -> cell(r, column)));
+            wide[c] = Typesetting.widest(cells.toList()) + 3;
+        }
     }
 
     List<String> lines() {
@@ -30,8 +40,8 @@ final class MatrixText {
         while (from < columns.all().size()) {
             int to = from;
             int taken = head;
-            while (to < columns.all().size() && (to == from || taken + wide(to) <= width)) {
-                taken += wide(to++);
+            while (to < columns.all().size() && (to == from || taken + wide[to] <= width)) {
+                taken += wide[to++];
             }
             block(from, to, head, lines);
             from = to;
@@ -40,24 +50,16 @@ final class MatrixText {
         return lines;
     }
 
-    private int wide(int column) {
-        var cells = Stream.concat(
-                        Stream.of(columns.all().get(column).id()),
-                        rows.all().stream().map(r -> cell(rows.all().indexOf(r), column)))
-                .toList();
-        return Typesetting.widest(cells) + 3;
-    }
-
     private void block(int from, int to, int head, List<String> lines) {
         var top = new StringBuilder(" ".repeat(head));
         for (int c = from; c < to; c++) {
-            top.append(Typesetting.padded(columns.all().get(c).id(), wide(c)));
+            top.append(Typesetting.padded(columns.all().get(c).id(), wide[c]));
         }
         lines.add(top.toString().stripTrailing());
         for (int r = 0; r < rows.all().size(); r++) {
             var line = new StringBuilder(Typesetting.padded(rows.all().get(r).id(), head));
             for (int c = from; c < to; c++) {
-                line.append(Typesetting.padded(cell(r, c), wide(c)));
+                line.append(Typesetting.padded(cell(r, c), wide[c]));
             }
             lines.add(line.toString().stripTrailing());
         }

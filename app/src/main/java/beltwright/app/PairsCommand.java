@@ -85,6 +85,7 @@ final class PairsCommand extends WorkshopCommand {
         }
         var across = Things.named(Objects.requireNonNullElse(columns, Things.KITS), parts, drafts);
         var down = Things.named(rows, parts, drafts);
+        Things.meet(down, across);
         if (down.all().isEmpty() || across.all().isEmpty()) {
             var empty = down.all().isEmpty() ? down.words() : across.words();
             throw new Refusal("pairs", "this workshop has no " + empty, "at least one", "import or enter one first");

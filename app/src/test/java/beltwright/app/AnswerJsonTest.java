@@ -2,6 +2,9 @@ package beltwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import beltwright.check.Verdict;
+import beltwright.pairs.Pair;
+import beltwright.press.json.PairJson;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -64,6 +67,11 @@ class AnswerJsonTest {
         var pairs = typed.run(with(demo, "pairs", "wheel pulleys", "kits")).json();
         collect("pairs", "", pairs, real);
         collect("DECIDES", "", pairs.at("/pairs/0/decides"), real);
+        collect( // nothing of the demo is refused
+                "pairs",
+                "pairs[]",
+                PairJson.of(new Pair("a", "b", Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, "no such material")),
+                real);
         collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
         collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);
         for (var command : new String[] {"tension", "weakest"}) {

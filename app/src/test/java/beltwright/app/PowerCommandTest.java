@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import beltwright.ride.Caution;
+import beltwright.ride.LimitSheet;
 import beltwright.ride.PowerSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -119,14 +120,44 @@ class PowerCommandTest {
         assertThat(out).doesNotContain("Top speed, loaded", "What is left");
         assertThat(out).contains("Then try, in this order", "1. Board on a stand", Caution.LAW.toString());
         assertThat(SHEET.limits()).hasSizeGreaterThan(10);
-        for (var row : SHEET.limits()) {
-            var line = out.lines()
-                    .filter(l -> l.startsWith(row.name()))
-                    .findFirst()
-                    .orElseThrow();
-            same(line.substring(row.name().length()).strip().split(" ")[0], row.value());
-            assertThat(line).contains(row.unit(), row.protects()).endsWith(row.reason());
+        var lines = out.lines().toList();
+        var last = LimitSheet.Spares.RIDER;
+        int told = 0;
+        for (var line : lines) {
+            for (var row : SHEET.limits()) {
+                if (line.startsWith(row.spares().toString()) && line.contains("  " + row.name() + "  ")) {
+                    assertThat(row.spares()).isGreaterThanOrEqualTo(last);
+                    last = row.spares();
+                    var after =
+                            line.substring(line.indexOf(row.name()) + row.name().length());
+                    same(after.strip().split(" ")[0], row.value());
+                    assertThat(line).contains(row.unit()).endsWith(row.reason());
+                    told++;
+                }
+            }
         }
+        assertThat(told).isEqualTo(SHEET.limits().size() - 4);
+        fades(lines, "Supply voltage over which the draw fades", "cut-back-from", "cut-back-to");
+        fades(lines, "Winding temperature over which the current fades", "winding-from", "winding-to");
+    }
+
+    /// What fades between two limits stands in one row, both ends with their reasons.
+    private static void fades(List<String> lines, String name, String from, String to) {
+        var line = lines.stream().filter(l -> l.contains(name)).findFirst().orElseThrow();
+        var words = line.substring(line.indexOf(name) + name.length()).strip().split(" +");
+        assertThat(words).startsWith("from").contains("to");
+        same(words[1], limit(from).value());
+        same(words[3], limit(to).value());
+        assertThat(line)
+                .contains("from: " + limit(from).reason())
+                .endsWith("to: " + limit(to).reason());
+    }
+
+    private static LimitSheet.Row limit(String key) {
+        return SHEET.limits().stream()
+                .filter(r -> r.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -139,7 +170,7 @@ class PowerCommandTest {
                         "What is left of the brake",
                         Caution.BRAKE.toString(),
                         Caution.FULL.toString(),
-                        "Limit to set",
+                        "limit to set",
                         Caution.LAW.toString());
     }
 

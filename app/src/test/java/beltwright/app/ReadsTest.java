@@ -18,6 +18,7 @@ import beltwright.quantity.Provenance;
 import beltwright.quantity.Refusal;
 import beltwright.quantity.Source;
 import beltwright.workshop.Edit;
+import beltwright.workshop.Shelf;
 import beltwright.workshop.document.Editable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -76,16 +77,17 @@ class ReadsTest {
 
     @BeforeAll
     static void moveEverything() {
-        DemoKits.ids().forEach(ReadsTest::moveEverything);
+        DemoKits.ids().forEach(id -> moveEverything(DemoKits.SHELF, id));
+        moveEverything(FormKits.pinned(), FormKits.PINNED);
     }
 
-    private static void moveEverything(String id) {
-        var kit = DemoKits.SHELF.kit(id);
+    private static void moveEverything(Shelf shelf, String id) {
+        var kit = shelf.kit(id);
         var before = answers(kit);
         var bench = Bench.of(kit);
         for (var seat : kit.seats().values()) {
-            for (var edit : edits(seat.part().id())) {
-                var part = DemoKits.SHELF.with(List.of(edit)).part(seat.part().id());
+            for (var edit : edits(shelf, seat.part().id())) {
+                var part = shelf.with(List.of(edit)).part(seat.part().id());
                 try {
                     note(
                             before,
@@ -96,11 +98,11 @@ class ReadsTest {
                 }
             }
         }
-        for (var edit : edits(id)) {
+        for (var edit : edits(shelf, id)) {
             if (edit.path().startsWith("placements.") || edit.path().startsWith("task.")) {
                 note(
                         before,
-                        answers(DemoKits.SHELF.with(List.of(edit)).kit(id)),
+                        answers(shelf.with(List.of(edit)).kit(id)),
                         edit.path().startsWith("task.")
                                 ? "task"
                                 : edit.path().contains("idler") ? Role.IDLER.name() : "placement");
@@ -132,10 +134,10 @@ class ReadsTest {
         return answers;
     }
 
-    private static List<Edit> edits(String document) {
+    private static List<Edit> edits(Shelf shelf, String document) {
         var edits = new ArrayList<Edit>();
-        for (var field : DemoKits.SHELF.editable(document)) {
-            values(document, field).forEach(v -> add(edits, new Edit(document, field.path(), v)));
+        for (var field : shelf.editable(document)) {
+            values(document, field).forEach(v -> add(shelf, edits, new Edit(document, field.path(), v)));
         }
         return edits;
     }
@@ -177,9 +179,9 @@ class ReadsTest {
         }
     }
 
-    private static void add(List<Edit> edits, Edit edit) {
+    private static void add(Shelf shelf, List<Edit> edits, Edit edit) {
         try {
-            DemoKits.SHELF.with(List.of(edit));
+            shelf.with(List.of(edit));
             edits.add(edit);
         } catch (Refusal outOfRange) {
             return;

@@ -7,21 +7,27 @@ import static org.assertj.core.api.Assertions.within;
 import beltwright.app.bench.Slots;
 import beltwright.belt.PitchLine;
 import beltwright.check.Finding;
+import beltwright.check.Verdict;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.pairs.SlotCover;
 import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Label;
 import beltwright.part.Mount;
 import beltwright.part.Part;
+import beltwright.part.WheelPulley;
 import beltwright.press.chart.SlotChart;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.Entity;
+import beltwright.quantity.Dimension;
 import beltwright.quantity.Refusal;
 import beltwright.workshop.Edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -32,7 +38,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /// The belts that fall in the slots of the demo's mounts.
 @Tag("law")
 class SlotCoverTest {
-    private static final Set<String> TELLING = Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile");
+    private static final Set<String> TELLING =
+            Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile", "belt-width");
     private static final double BESIDE_MM = 6; // so far beside the slot a belt is still told
 
     static Stream<String> mounts() {
@@ -116,9 +123,14 @@ class SlotCoverTest {
         for (int i = 1; i < line.marks().size(); i++) {
             var before = line.marks().get(i - 1);
             var mark = line.marks().get(i);
-            assertThat(mark.teeth()).isEqualTo(before.teeth() + 1);
-            assertThat(mark.centreDistanceMm().nominal())
-                    .isGreaterThan(before.centreDistanceMm().nominal());
+            if (mark.teeth() == before.teeth()) { // belts that are told otherwise, the best first
+                assertThat(mark.belts()).isNotEmpty().doesNotContainAnyElementsOf(before.belts());
+                assertThat(mark.verdict()).isLessThanOrEqualTo(before.verdict());
+            } else {
+                assertThat(mark.teeth()).isEqualTo(before.teeth() + 1);
+                assertThat(mark.centreDistanceMm().nominal())
+                        .isGreaterThan(before.centreDistanceMm().nominal());
+            }
         }
     }
 
@@ -183,13 +195,54 @@ class SlotCoverTest {
         }
         double edge = 3 * (to - from) / 150; // nearer the end there is no room for a name
         var inside = cover.lines().stream()
-                .flatMap(line -> line.marks().stream())
+                .flatMap(line -> bestOf(line.marks()))
                 .filter(m -> m.centreDistanceMm().nominal() >= from + edge
                         && m.centreDistanceMm().nominal() <= to - edge)
                 .map(m -> m.onShelf() ? String.valueOf(m.teeth()) : "(" + m.teeth() + ")")
                 .toList();
         assertThat(named).containsExactlyInAnyOrderElementsOf(inside);
         assertThat(inside).isNotEmpty();
+    }
+
+    /// {@return of marks with as many teeth the first, which is the best}
+    private static Stream<SlotCover.Mark> bestOf(List<SlotCover.Mark> marks) {
+        var first = new TreeMap<Integer, SlotCover.Mark>();
+        marks.forEach(m -> first.putIfAbsent(m.teeth(), m));
+        return first.values().stream();
+    }
+
+    /// A wide belt as long as one that fits is told its width, beside that one.
+    @Test
+    void aBeltWiderThanTheFacesIsNotOffered() {
+        var parts = new TreeMap<>(DemoKits.SHELF.parts());
+        var narrow = (Belt) DemoKits.SHELF.part("belt-265-15");
+        var wide = new Belt(
+                new Label("belt-265-25", "Belt 265 × 25", "", narrow.label().massKg(), ""),
+                narrow.profile(),
+                narrow.teeth(),
+                Dimension.exact("belt-265-25.widthMm", 25, narrow.widthMm().provenance()),
+                narrow.lengthDeviationMm(),
+                narrow.massGPerM(),
+                narrow.grade(),
+                narrow.stiffnessN(),
+                narrow.hungWeights());
+        parts.put(wide.id(), wide);
+        var cover = SlotCover.of(
+                (Mount) DemoKits.SHELF.part("mount-city"),
+                List.of((DrivePulley) DemoKits.SHELF.part("pulley-15")),
+                List.of((WheelPulley) DemoKits.SHELF.part("wheel-pulley-36")),
+                List.of(wide, narrow),
+                DemoKits.REFERENCE);
+        var marks = cover.lines().getFirst().marks().stream()
+                .filter(m -> m.teeth() == narrow.teeth())
+                .toList();
+        assertThat(marks).hasSize(2);
+        assertThat(marks.get(0).belts()).containsExactly(narrow.id());
+        assertThat(marks.get(0).verdict()).isEqualTo(Verdict.HOLDS);
+        assertThat(marks.get(1).belts()).containsExactly(wide.id());
+        assertThat(marks.get(1).verdict()).isEqualTo(Verdict.FAILS);
+        assertThat(marks.get(1).decides().key()).isEqualTo("belt-width.left");
+        assertThat(marks.get(1).decides().slackText()).startsWith("−");
     }
 
     private static List<String> words(Drawing chart) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /// One check answered in short: what is left over what is needed, with its limits, and no working.
 ///
 /// @param key `check.subject`
+/// @param wanted demand at nominal, in `unit`
 /// @param slack capacity less demand at nominal, in `unit`; NaN where it cannot be told and for a yes-or-no question
 /// @param slackWorst at the worst limits
 /// @param slackBest at the best limits
@@ -15,6 +16,7 @@ public record Answer(
         String check,
         Verdict verdict,
         String unit,
+        double wanted,
         double slack,
         double slackWorst,
         double slackBest,
@@ -27,13 +29,15 @@ public record Answer(
                 check.name(),
                 check.verdict(subject, r),
                 check.unit(),
+                r.demand,
                 counted ? r.capacity - r.demand : Double.NaN,
                 counted ? r.capacityWorst - r.demandWorst : Double.NaN,
                 counted ? r.capacityBest - r.demandBest : Double.NaN,
                 Ladder.margin(check, r.capacityWorst, r.demandWorst));
     }
 
-    /// {@return what is left with its limits, `0.30 ± 0.4 mm`; empty for a yes-or-no question}
+    /// {@return what is left with its limits, `0.30 ± 0.4 mm`, or how many there are of how many; empty for a
+    /// yes-or-no question}
     public String slackText() {
         if (unit.isEmpty()) {
             return "";
@@ -44,8 +48,16 @@ public record Answer(
         double below = slack - slackWorst;
         double above = slackBest - slack;
         double band = Math.max(below, above);
-        if (unit.equals("teeth") || unit.equals("pins") || unit.equals("pieces")) {
-            return Numbers.fixed(slack, 0) + " " + unit;
+        switch (unit) {
+            case "teeth", "pieces" -> {
+                var there = Numbers.fixed(slack + wanted, 0);
+                return there + (unit.equals("teeth") ? " whole" : " pieces") + " of " + Numbers.fixed(wanted, 0)
+                        + " wanted";
+            }
+            case "pins" -> {
+                return Numbers.fixed(-slack, 0) + (slack == -1 ? " pin apart" : " pins apart");
+            }
+            default -> {}
         }
         if (!(band > 0)) {
             return Numbers.within(slack, slack, slack) + " " + unit;

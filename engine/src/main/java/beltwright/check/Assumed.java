@@ -8,6 +8,7 @@ import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
+import beltwright.strength.FrictionGrip;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
@@ -27,6 +28,8 @@ public final class Assumed {
     private static final Dimension PEAK = rule("peakFactor", 1.5, 1.5, 1.5, "reversing drive with jolts");
     private static final Dimension FRICTION = rule("jointFriction", 0.10, 0.12, 0.15, "dry to lightly oiled metal");
     private static final Dimension SCATTER = rule("preloadScatterPercent", 35, 35, 35, "hand key without a torque");
+    private static final Dimension BY_WRENCH = scatter(FrictionGrip.TORQUE_KEY, "torque wrench, α_A 1.6");
+    private static final Dimension BY_ANGLE = scatter(FrictionGrip.ANGLE, "tightened by angle, α_A 1.2");
     private static final Dimension LIFE = rule("lifeKm", 5000, 5000, 5000, "some years of commuting");
     private static final Dimension WARM = rule("mountC", 60, 60, 60, "beside a motor that works");
 
@@ -62,6 +65,13 @@ public final class Assumed {
                 low,
                 high,
                 new Provenance(Source.ESTIMATE, reason + ", common practice, no source"));
+    }
+
+    private static Dimension scatter(double share, String reason) {
+        return Dimension.exact(
+                "task.preloadScatterPercent",
+                100 * share,
+                new Provenance(Source.ESTIMATE, reason + " of VDI 2230-1, from memory"));
     }
 
     private static Dimension or(Kit kit, Dimension typed, Dimension rule) {
@@ -131,7 +141,14 @@ public final class Assumed {
     }
 
     static Dimension scatter(Kit kit) {
-        return or(kit, kit.task().preloadScatterPercent(), SCATTER);
+        return or(
+                kit,
+                kit.task().preloadScatterPercent(),
+                switch (kit.task().tightening()) {
+                    case BY_HAND -> SCATTER;
+                    case TORQUE_WRENCH -> BY_WRENCH;
+                    case ANGLE -> BY_ANGLE;
+                });
     }
 
     static Dimension life(Kit kit) {

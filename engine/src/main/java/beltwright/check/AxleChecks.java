@@ -8,6 +8,7 @@ import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
 import beltwright.part.Sleeve;
+import beltwright.part.StandardSizes;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import java.util.List;
@@ -98,8 +99,8 @@ final class AxleChecks {
                     "core-spacer",
                     "Core spacer against the core spacing",
                     Scope.END,
-                    0.13,
-                    0.25,
+                    StandardSizes.CORE_SPACER_LEAST_OVER_MM,
+                    StandardSizes.CORE_SPACER_MOST_OVER_MM,
                     "0.13 to 0.25 mm over is the target, none at all pinches the bearings, " + HABIT,
                     Role.CORE_SPACER,
                     Role.WHEEL);
@@ -133,7 +134,8 @@ final class AxleChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a spacer of " + Numbers.fixed(shaft(s).nominal() + 0.19, 2)
+            return "a spacer of "
+                    + Numbers.fixed(StandardSizes.coreSpacerMm(s.end().wheel()), 2)
                     + " mm; measure this wheel, cores differ";
         }
 

@@ -19,6 +19,8 @@ public final class Checks {
                     BearingChecks.all(),
                     AxleChecks.all(),
                     IdlerChecks.all(),
+                    IdlerPlaceChecks.all(),
+                    IdlerScrewChecks.all(),
                     CoverChecks.all(),
                     CoverClearances.all(),
                     DeckChecks.all(),

@@ -2,7 +2,6 @@ package beltwright.check;
 
 import beltwright.kit.Role;
 import beltwright.part.Hanger;
-import beltwright.part.Material.Property;
 import beltwright.part.Mount;
 import beltwright.part.Screw;
 import beltwright.strength.ClampGrip;
@@ -34,7 +33,7 @@ final class HangerJointChecks {
         if (fixing == Mount.Fixing.CLAMP) {
             roles.addAll(List.of(Role.CLAMP_SCREWS, Role.HANGER));
         } else if (fixing == Mount.Fixing.FLANGE) {
-            roles.add(Role.FLANGE_SCREWS);
+            roles.addAll(List.of(Role.FLANGE_SCREWS, Role.HANGER));
         }
         roles.addAll(List.of(Role.MOUNT, Role.MOTOR, Role.BELT, Role.DRIVE_PULLEY, Role.WHEEL_PULLEY));
         roles.addAll(List.of(rest));
@@ -73,14 +72,9 @@ final class HangerJointChecks {
                     at.least(s.kit().hanger().sectionDepthMm()));
         }
 
-        private static double softerMpa(Subject s) {
-            return Math.min(
-                    PlateStrength.of(s, Property.HEAD),
-                    Made.of(s, s.kit().hanger().material(), Property.HEAD));
-        }
-
         private static double crushesNm(Subject s, At at) {
-            return ClampGrip.crushNm(flatMm(s, at), at.least(s.drive().mount().clampLengthMm()), softerMpa(s));
+            return ClampGrip.crushNm(
+                    flatMm(s, at), at.least(s.drive().mount().clampLengthMm()), HangerForm.softerMpa(s));
         }
 
         private static double liftsNm(Subject s, At at) {
@@ -129,9 +123,7 @@ final class HangerJointChecks {
             w.given("b_h", hanger.sectionDepthMm());
             w.line("b_f", "min(h, b_h)", flatMm(s, At.NOMINAL), "mm", "the narrower side, to be safe");
             w.given("l_clamp", s.drive().mount().clampLengthMm());
-            PlateStrength.quote(w, "p_mount", s, Property.HEAD);
-            Made.given(w, "p_hanger", s, hanger.id() + ".material", hanger.material(), Property.HEAD);
-            w.line("p_c", "min(p_mount, p_hanger)", softerMpa(s), "MPa", "the softer bears");
+            HangerForm.writeSofter(s, w);
             w.line("T_crush", "p_c·b_f^2·l_clamp/6000", crushesNm(s, At.NOMINAL), "N·m", "its edges sink in");
         }
 
@@ -205,6 +197,47 @@ final class HangerJointChecks {
                     "friction under the screws, on their circle");
         }
 
+        /// {@return force across all of the screws (N): the belt pulls motor and wheel together, and the joint between}
+        private static double sideN(Subject s, At at, double motorNm) {
+            return Tension.pullN(s, at, motorNm) + Tension.joltN(s, at);
+        }
+
+        /// {@return how far from the axle axis what holds it stands at most (mm)}
+        private static double armMm(Subject s, At at) {
+            return Math.max(at.most(s.drive().mount().flangeCircleMm()) / 2, HangerForm.armMm(s, at));
+        }
+
+        /// {@return torque that takes as much of the worst screw as wheel torque, jolt and pull together (N·m)}
+        static double turningNm(Subject s, At at, double motorNm) {
+            return FlangeGrip.withSideNm(MountLoad.turningNm(s, at, motorNm), sideN(s, at, motorNm), armMm(s, at));
+        }
+
+        /// Writes the lines up to M_screws.
+        static void writeTurning(Subject s, Working w) {
+            MountLoad.writeTurning(s, w);
+            Tension.writePull(s, w);
+            double worst = DrivePull.worstNm(s, At.NOMINAL);
+            w.line("S", "P + F_jolt", sideN(s, At.NOMINAL, worst), "N", "straight across the screws");
+            w.given("k2", s.drive().mount().flangeCircleMm());
+            var arm = new StringBuilder("k2/2");
+            if (HangerForm.pinned(s)) {
+                w.given("r_pin", s.drive().mount().dowelArmMm());
+                arm.append(", r_pin");
+            }
+            if (HangerForm.stopped(s)) {
+                w.given("r_stop", s.drive().mount().stopArmMm());
+                arm.append(", r_stop");
+            }
+            var written = HangerForm.given(s) ? "max(" + arm + ")" : arm.toString();
+            w.line("r_S", written, armMm(s, At.NOMINAL), "mm", "what holds, furthest from the axle axis");
+            w.line(
+                    "M_screws",
+                    "M_t + S·r_S/1000",
+                    turningNm(s, At.NOMINAL, worst),
+                    "N·m",
+                    "as if it turned alone: the worst screw feels torque and pull in one direction");
+        }
+
         static void writeShears(Subject s, Working w) {
             var mount = s.drive().mount();
             var screw = screw(s);
@@ -259,21 +292,24 @@ final class HangerJointChecks {
 
         @Override
         String gives() {
-            return fixing == Mount.Fixing.CLAMP ? "the clamp turns on the hanger" : "the flange slips on the hanger";
+            return fixing == Mount.Fixing.CLAMP ? "the clamp turns on the hanger" : "the flange turns on the hanger";
         }
 
         @Override
         WeakestLink.Kind kind(Subject s) {
-            return fixing == Mount.Fixing.CLAMP && !Clamp.round(s) ? WeakestLink.Kind.BREAKS : WeakestLink.Kind.SLIPS;
+            boolean form = byForm(s) || fixing == Mount.Fixing.CLAMP && !Clamp.round(s);
+            return form ? WeakestLink.Kind.BREAKS : WeakestLink.Kind.SLIPS;
         }
 
         @Override
         double demand(Subject s, At at, double motorNm) {
-            return MountLoad.turningNm(s, at, motorNm);
+            return fixing == Mount.Fixing.FLANGE
+                    ? Flange.turningNm(s, at, motorNm)
+                    : MountLoad.turningNm(s, at, motorNm);
         }
 
-        @Override
-        double capacity(Subject s, At at, double motorNm) {
+        /// {@return what holds without pins or a stop (N·m)}
+        private double aloneNm(Subject s, At at) {
             if (fixing == Mount.Fixing.FLANGE) {
                 return Flange.slipsNm(s, at);
             }
@@ -281,29 +317,54 @@ final class HangerJointChecks {
         }
 
         @Override
+        double capacity(Subject s, At at, double motorNm) {
+            double alone = aloneNm(s, at);
+            return HangerForm.given(s) ? Math.max(alone, HangerForm.holdsNm(s, at)) : alone;
+        }
+
+        @Override
         void write(Subject s, Working w) {
-            MountLoad.writeTurning(s, w);
             if (fixing == Mount.Fixing.FLANGE) {
+                Flange.writeTurning(s, w);
                 Flange.writeSlip(s, w);
-            } else if (Clamp.round(s)) {
-                Clamp.writeSlip(s, w);
             } else {
-                Clamp.writeForm(s, w);
+                MountLoad.writeTurning(s, w);
+                if (Clamp.round(s)) {
+                    Clamp.writeSlip(s, w);
+                } else {
+                    Clamp.writeForm(s, w);
+                }
             }
+            if (HangerForm.given(s)) {
+                var alone = fixing == Mount.Fixing.CLAMP && !Clamp.round(s) ? "T_form" : "T_slip";
+                HangerForm.write(s, w, alone, "T_holds", capacity(s, At.NOMINAL, 0), false);
+            }
+        }
+
+        /// {@return whether pins or a stop hold more than what there is without them}
+        private boolean byForm(Subject s) {
+            return HangerForm.given(s) && HangerForm.holdsNm(s, At.NOMINAL) > aloneNm(s, At.NOMINAL);
         }
 
         @Override
         public String says(Subject s, Reading r) {
-            var how = fixing == Mount.Fixing.CLAMP && !Clamp.round(s) ? "held by form, " : "held by friction, ";
-            return how + r.capacityText() + " N·m; wheel torque and a jolt turn it with " + r.demandText();
+            boolean rectangular = fixing == Mount.Fixing.CLAMP && !Clamp.round(s);
+            var how = byForm(s)
+                    ? "held by " + (HangerForm.pinned(s) ? HangerForm.stopped(s) ? "pins or stop" : "pins" : "a stop")
+                            + ", friction not added, "
+                    : rectangular ? "held by form, " : "held by friction, ";
+            var load = fixing == Mount.Fixing.FLANGE
+                    ? " N·m; wheel torque, a jolt and the belt's pull take "
+                    : " N·m; wheel torque and a jolt turn it with ";
+            return how + r.capacityText() + load + r.demandText();
         }
 
         @Override
         public String remedy(Subject s, Reading r) {
             return fixing == Mount.Fixing.CLAMP
-                    ? "more or larger clamp screws, a dry clamp without paint, or a stop against turning; never a screw"
-                            + " tip pressed into the hanger"
-                    : "more or larger flange screws, a dowel, or a larger flange circle";
+                    ? "more or larger clamp screws, a dry clamp without paint, or a stop or dowels against turning; never"
+                            + " a screw tip pressed into the hanger"
+                    : "more or larger flange screws, dowels or a stop, or a larger flange circle";
         }
     }
 
@@ -334,14 +395,24 @@ final class HangerJointChecks {
         }
 
         private boolean turns(Subject s) {
-            return fixing == Mount.Fixing.CLAMP && Clamp.round(s);
+            return fixing == Mount.Fixing.CLAMP && Clamp.round(s) && !HangerForm.given(s);
+        }
+
+        /// {@return what gives without pins or a stop (N·m); nothing but the plate where a clamp turns}
+        private double aloneNm(Subject s, At at) {
+            return switch (fixing) {
+                case FLANGE -> Flange.shearsNm(s, at);
+                case CLAMP -> Clamp.round(s) ? Clamp.slipsNm(s, at) : Clamp.givesNm(s, at);
+                case ONE_PIECE -> Double.POSITIVE_INFINITY;
+            };
         }
 
         private double jointNm(Subject s, At at) {
-            if (fixing == Mount.Fixing.FLANGE) {
-                return Flange.shearsNm(s, at);
+            if (turns(s)) {
+                return Double.POSITIVE_INFINITY;
             }
-            return fixing == Mount.Fixing.CLAMP && !Clamp.round(s) ? Clamp.givesNm(s, at) : Double.POSITIVE_INFINITY;
+            double alone = aloneNm(s, at);
+            return HangerForm.given(s) ? Math.max(alone, HangerForm.givesNm(s, at)) : alone;
         }
 
         @Override
@@ -368,21 +439,30 @@ final class HangerJointChecks {
                         "reaches the plate; at worst the clamp holds more before it turns");
             }
             double plate = MountLoad.writePlate(s, w);
-            if (fixing == Mount.Fixing.FLANGE) {
-                Flange.writeShears(s, w);
-            } else if (fixing == Mount.Fixing.CLAMP && !Clamp.round(s)) {
-                Clamp.writeGives(s, w);
-            } else {
+            if (turns(s) || fixing == Mount.Fixing.ONE_PIECE) {
                 w.line("T_gives", "T_plate", plate, "N·m", "what gives");
                 return;
             }
-            w.line("T_gives", "min(T_plate, T_joint)", capacity(s, At.NOMINAL, 0), "N·m", "what gives first");
+            var joint = "T_joint";
+            if (fixing == Mount.Fixing.FLANGE) {
+                Flange.writeShears(s, w);
+            } else if (Clamp.round(s)) {
+                Clamp.writeSlip(s, w);
+                joint = "T_slip";
+            } else {
+                Clamp.writeGives(s, w);
+            }
+            if (HangerForm.given(s)) {
+                HangerForm.write(s, w, joint, "T_holds", jointNm(s, At.NOMINAL), true);
+                joint = "T_holds";
+            }
+            w.line("T_gives", "min(T_plate, " + joint + ")", capacity(s, At.NOMINAL, 0), "N·m", "what gives first");
         }
 
         @Override
         public String says(Subject s, Reading r) {
             double strike = MountLoad.strikeNm(s, At.NOMINAL);
-            var gives = MountLoad.plateNm(s, At.NOMINAL) <= jointNm(s, At.NOMINAL) ? "the plate bends" : breaks();
+            var gives = MountLoad.plateNm(s, At.NOMINAL) <= jointNm(s, At.NOMINAL) ? "the plate bends" : breaks(s);
             if (turns(s) && r.demand() < strike && r.demand() <= r.capacity()) {
                 return "the clamp turns at " + r.demandText() + " N·m, before " + gives + " at " + r.capacityText()
                         + ": kinder than breaking; set angle and belt anew after a strike";
@@ -390,8 +470,15 @@ final class HangerJointChecks {
             return gives + " at " + r.capacityText() + " N·m; a kerb strikes with " + r.demandText();
         }
 
-        private String breaks() {
-            return fixing == Mount.Fixing.FLANGE ? "the flange screws shear" : "the clamp opens";
+        private String breaks(Subject s) {
+            if (HangerForm.given(s) && HangerForm.givesNm(s, At.NOMINAL) > aloneNm(s, At.NOMINAL)) {
+                return "what keeps it from turning gives";
+            }
+            return switch (fixing) {
+                case FLANGE -> "the flange screws shear";
+                case CLAMP -> Clamp.round(s) ? "the clamp turns" : "the clamp opens";
+                case ONE_PIECE -> "it breaks";
+            };
         }
 
         @Override

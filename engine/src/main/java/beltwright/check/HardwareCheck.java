@@ -9,6 +9,7 @@ import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /// Every joint has its fasteners, none is over, and nothing lies loose in the box.
 final class HardwareCheck extends Check {
@@ -38,6 +39,9 @@ final class HardwareCheck extends Check {
             if (Hardware.joined(seat.name())) {
                 needed += Math.max(seat.count(), Hardware.needed(kit, seat.name()));
             }
+        }
+        for (int pieces : Hardware.missing(kit).values()) {
+            needed += pieces;
         }
         return needed + bare(kit).size();
     }
@@ -99,6 +103,9 @@ final class HardwareCheck extends Check {
                         "counted");
             }
         }
+        Hardware.missing(s.kit())
+                .forEach((seat, pieces) -> w.given(
+                        seat.toString(), "nothing in this seat: " + pieces + " needed", 0, "pieces", "counted"));
         for (var joint : bare(s.kit())) {
             w.given(joint.name(), "held by " + joint.by() + " but names no fastener", 0, "pieces", "counted");
         }
@@ -115,7 +122,10 @@ final class HardwareCheck extends Check {
 
     @Override
     public String says(Subject s, Reading r) {
-        return Numbers.fixed(r.capacity(), 0) + " of " + Numbers.fixed(r.demand(), 0) + " pieces in place"
+        var missing = Hardware.missing(s.kit()).keySet().stream()
+                .map(seat -> ", no " + seat)
+                .collect(Collectors.joining());
+        return Numbers.fixed(r.capacity(), 0) + " of " + Numbers.fixed(r.demand(), 0) + " pieces in place" + missing
                 + (s.kit().seats().values().stream().anyMatch(seat -> seat.fromRider())
                         ? ", the rider's own counted"
                         : "");
@@ -137,16 +147,19 @@ final class HardwareCheck extends Check {
                 mend.add("take " + (seat.count() - needed) + " from the " + seat.name());
             }
         }
+        Hardware.missing(s.kit()).forEach((seat, pieces) -> mend.add("put " + pieces + " into the " + seat));
         bare(s.kit()).forEach(j -> mend.add("name the fasteners of '" + j.name() + "'"));
         return String.join("; ", mend);
     }
 
     @Override
     public List<SeatName> seats(Subject s) {
-        return s.kit().seats().values().stream()
+        var seats = new ArrayList<>(Hardware.missing(s.kit()).keySet());
+        s.kit().seats().values().stream()
                 .filter(seat -> Hardware.joined(seat.name()))
                 .filter(seat -> !jointed(s.kit(), seat.name()) || seat.count() != Hardware.needed(s.kit(), seat.name()))
                 .map(Seat::name)
-                .toList();
+                .forEach(seats::add);
+        return List.copyOf(seats);
     }
 }

@@ -153,7 +153,7 @@ final class ScrewChecks {
             boolean ends = place == Place.IDLER
                     || length - grip + Math.max(spread, half) + SHORT_OF_MM
                             <= place.depth(s).lower();
-            boolean holds = length - grip - Math.max(spread, half) >= wanted;
+            boolean holds = !(length - grip - Math.max(spread, half) < wanted); // not known: the longest that ends
             if (ends && holds && !(place == Place.IDLER && best > 0)) { // through an open hole the shortest will do
                 best = length;
             }
@@ -168,7 +168,7 @@ final class ScrewChecks {
 
     private static double wanted(Subject s, Place place) {
         var screw = place.screw(s.drive());
-        double force = Tightening.highestPreloadN(screw.thread(), screw.strength());
+        double force = Tension.tightestN(s, At.WORST, place.seat, screw.thread(), screw.strength());
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
@@ -211,7 +211,7 @@ final class ScrewChecks {
         }
     }
 
-    /// Enough thread is engaged that it does not strip at the highest hand-tightened preload.
+    /// Enough thread is engaged that it does not strip at the highest preload that the way of tightening makes.
     static final class Engagement extends Check {
         private final Place place;
 
@@ -225,6 +225,7 @@ final class ScrewChecks {
                             + STRIP_FACTOR + ", " + HABIT,
                     place.clamped());
             this.place = place;
+            tasked();
         }
 
         private Range engaged(Subject s) {
@@ -260,11 +261,11 @@ final class ScrewChecks {
                     "MPa",
                     "ISO 898-1");
             w.given("share", "share of proof strength aimed at", Tightening.PROOF_SHARE, "", HABIT);
-            w.given("scatter", "preload above its aim with a hand key", Tightening.SCATTER, "", HABIT);
+            w.given("s_F", Assumed.scatter(s.kit()));
             w.line(
                     "F",
-                    "(1 + scatter)·share·S_p·A_t",
-                    Tightening.highestPreloadN(thread, screw.strength()),
+                    "(1 + s_F/100)·share·S_p·A_t",
+                    Tension.tightestN(s, At.WORST, place.seat, thread, screw.strength()),
                     "N",
                     "highest preload");
             var material = s.kit().reference().material(place.material(s));

@@ -78,7 +78,24 @@ public record Kit(
     /// @throws Refusal for the first thing that keeps this from being a kit at all
     public static Kit resolve(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            return new Resolution(draft, filled(draft, shelf), false).kit(reference);
+            return new Resolution(draft, filled(draft, shelf), Blanks.NONE).kit(reference);
+        } catch (Refusal r) {
+            throw r.within("kit " + draft.id());
+        }
+    }
+
+    /// Puts parts into the seats of a draft in which one was exchanged: screws that the new part asks for and that
+    /// nobody
+    /// has put in yet are blank, and [Hardware#missing] says so; those that it has no hole for are left out.
+    public static Kit exchanged(KitDraft draft, Function<String, Part> shelf, Reference reference) {
+        try {
+            var kit = new Resolution(draft, filled(draft, shelf), Blanks.SCREWS).kit(reference);
+            var idle = Hardware.idle(kit);
+            if (idle.isEmpty()) {
+                return kit;
+            }
+            var without = draft.without(idle);
+            return new Resolution(without, filled(without, shelf), Blanks.SCREWS).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
@@ -103,7 +120,8 @@ public record Kit(
                 Map.of(),
                 Map.of(Side.LEFT, nowhere, Side.RIGHT, nowhere),
                 Blank.of(Task.class));
-        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), true).kit(reference);
+        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), Blanks.ANY)
+                .kit(reference);
     }
 
     /// {@return this kit with other pieces of the same parts in its seats; its structure is not looked at again}
@@ -127,7 +145,7 @@ public record Kit(
                 draft.joints(),
                 placements,
                 task);
-        return new Resolution(typed, other, false).built(joints, reference, chance);
+        return new Resolution(typed, other, Blanks.NONE).built(joints, reference, chance);
     }
 
     private static SortedMap<SeatName, Seat> filled(KitDraft draft, Function<String, Part> shelf) {
@@ -136,16 +154,23 @@ public record Kit(
         return seats;
     }
 
+    /// Which seats may stay empty though a whole kit fills them.
+    private enum Blanks {
+        NONE,
+        SCREWS,
+        ANY
+    }
+
     /// One pass over a draft; refuses on structure only.
     private static final class Resolution {
         private final KitDraft draft;
-        private final boolean partly;
+        private final Blanks blanks;
         private final SortedMap<SeatName, Seat> seats;
 
-        Resolution(KitDraft draft, SortedMap<SeatName, Seat> seats, boolean partly) {
+        Resolution(KitDraft draft, SortedMap<SeatName, Seat> seats, Blanks blanks) {
             this.draft = draft;
             this.seats = seats;
-            this.partly = partly;
+            this.blanks = blanks;
         }
 
         private static Seat filled(SeatName name, KitDraft.Filling filling, Function<String, Part> shelf) {
@@ -195,7 +220,8 @@ public record Kit(
             var ends = new ArrayList<WheelEnd>();
             var drives = new ArrayList<Drive>();
             for (var side : Side.values()) {
-                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR)) || (partly && side == Side.LEFT);
+                boolean driven = seats.containsKey(new SeatName(side, Role.MOTOR))
+                        || (blanks == Blanks.ANY && side == Side.LEFT);
                 if (driven || seats.containsKey(new SeatName(side, Role.WHEEL))) {
                     ends.add(end(side));
                 }
@@ -234,7 +260,10 @@ public record Kit(
                         reference.material(m.threadMaterial());
                         optional(m.shaftMaterial(), reference::material);
                     }
-                    case Mount m -> reference.material(m.material());
+                    case Mount m -> {
+                        reference.material(m.material());
+                        optional(m.dowelMaterial(), reference::material);
+                    }
                     case Hanger h -> {
                         reference.material(h.material());
                         optional(h.axleMaterial(), reference::material);
@@ -329,7 +358,7 @@ public record Kit(
         private <P extends Part> P part(@Nullable Side side, Role role, Class<P> type, boolean wanted) {
             var name = new SeatName(side, role);
             var seat = seats.get(name);
-            if (seat == null && (!wanted || partly)) {
+            if (seat == null && (!wanted || blanks == Blanks.ANY || blanks == Blanks.SCREWS && role.fastener())) {
                 return type.cast(Blank.of(type.asSubclass(Record.class)));
             }
             if (seat == null) {

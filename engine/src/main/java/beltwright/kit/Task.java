@@ -93,8 +93,31 @@ public record Task(
         @Field(value = "how far preload lies above and below its target, by the way screws are tightened", max = 60)
         Dimension preloadScatterPercent,
 
+        @Field(
+                value = "how screws are tightened: what their preload scatters by where no percent is given",
+                optional = true)
+        Tightened tightening,
+
         @Field(value = "distance that bearings and belt are to last", min = 10, max = 100000)
         Dimension lifeKm,
 
         @Field(value = "warmest that mount and pulleys get", min = -20, max = 150)
-        Dimension mountC) {}
+        Dimension mountC) {
+    /// How screws are brought to their preload.
+    public enum Tightened {
+        BY_HAND("hex key by hand"),
+        TORQUE_WRENCH("torque wrench"),
+        ANGLE("angle");
+
+        private final String words;
+
+        Tightened(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+}

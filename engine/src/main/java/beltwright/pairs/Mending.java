@@ -13,13 +13,16 @@ import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.LayoutSolver;
 import beltwright.part.Belt;
+import beltwright.part.DrivePulley;
+import beltwright.part.Idler;
 import beltwright.part.Part;
 import beltwright.part.Reference;
 import beltwright.part.Riser;
 import beltwright.part.Screw;
 import beltwright.part.Sleeve;
 import beltwright.part.StandardSizes;
-import beltwright.quantity.Dimension;
+import beltwright.part.Thread;
+import beltwright.part.WheelPulley;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
@@ -30,17 +33,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /// Searches the smallest change that mends one finding of a kit: the motor or the mount set otherwise, another screw,
 /// spacer, riser or belt of a standard size, another part from the shelf.
 ///
 /// A change counts when the finding no longer fails, no other answer gets worse, and nothing new fails. Sizes are an
 /// order, not a price: setting something otherwise (below 1), a screw or spacer (1 to 2), a belt or riser (2 to 3),
-/// then parts by what hangs on them. Nothing is added but a riser under a deck that has none. On both sides of a kit
-/// that has the same part twice, both are changed.
+/// then parts by what hangs on them. A part may bring the screws that hold it: that is one change, and counts as the
+/// part. Nothing is added but a riser under a deck that has none. On both sides of a kit that has the same part twice,
+/// both are changed.
 public final class Mending {
-    private static final double[] STEPS_MM = {0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10};
-    private static final double[] STEPS_DEG = {2, 5, 10, 15, 20, 30};
     private static final double[] SLEEVE_STEPS_MM = {0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5};
     private static final int TEETH = 12;
     private static final SeatName RISER = SeatName.of(Role.RISER);
@@ -99,7 +102,7 @@ public final class Mending {
     }
 
     /// A change to be tried.
-    private record Change(
+    record Change(
             String says,
             boolean onShelf,
             Map<SeatName, Part> parts,
@@ -173,7 +176,7 @@ public final class Mending {
     private List<Change> changes(List<Role> reads, boolean placed) {
         var changes = new ArrayList<Change>();
         if (placed || reads.contains(Role.BELT)) {
-            moves(changes);
+            changes.addAll(new Moves(kit).all());
         }
         if (reads.contains(Role.DECK) && kit.riser().blank()) {
             risers(changes);
@@ -188,6 +191,9 @@ public final class Mending {
         for (var role : roles) {
             seatsAlike(role).forEach((part, seats) -> {
                 standard(part, seats, changes);
+                if (role == Role.CORE_SPACER && part instanceof Sleeve sleeve) {
+                    spacerToFit(sleeve, seats, changes);
+                }
                 fromShelf(role, part, seats, changes);
             });
         }
@@ -196,23 +202,100 @@ public final class Mending {
 
     /// A riser where there is none, with deck screws as much longer as it is thick: the one part that a change adds.
     private void risers(List<Change> changes) {
-        var screw = kit.deckScrew();
         for (double thickness : StandardSizes.RISERS_MM) {
-            for (double length : StandardSizes.SCREW_LENGTHS_MM) {
-                if (length >= screw.lengthMm().nominal() + thickness) {
-                    var parts = new TreeMap<SeatName, Part>();
-                    parts.put(RISER, StandardSizes.riserFor(kit.deck(), thickness));
-                    parts.put(DECK_SCREWS, StandardSizes.screw(screw, length));
-                    changes.add(new Change(
-                            "a riser of " + Numbers.plain(thickness) + " mm under the deck, with deck screws "
-                                    + screw.thread() + " × " + Numbers.plain(length) + " (not on the shelf)",
-                            false,
-                            parts,
-                            Map.of(),
-                            Map.of(),
-                            2.1 + thickness / 100));
-                    break;
-                }
+            var riser = StandardSizes.riserFor(kit.deck(), thickness);
+            boughtWithScrews(riser, thickness, "a riser of " + mm(thickness) + " under the deck", 2.1, changes);
+        }
+        for (var part : shelf.values()) {
+            if (part instanceof Riser riser) {
+                withHardware(Role.RISER, riser, null, List.of(RISER), changes);
+            }
+        }
+    }
+
+    /// A riser that nobody has, with the shortest deck screws that are as much longer as the deck is raised.
+    private void boughtWithScrews(Riser riser, double raised, String says, double size, List<Change> changes) {
+        var screw = kit.deckScrew();
+        for (double length : StandardSizes.SCREW_LENGTHS_MM) {
+            if (length >= screw.lengthMm().nominal() + raised) {
+                changes.add(new Change(
+                        says + ", with deck screws " + screw.thread() + " × " + Numbers.plain(length)
+                                + " (not on the shelf)",
+                        false,
+                        Map.of(RISER, riser, DECK_SCREWS, StandardSizes.screw(screw, length)),
+                        Map.of(),
+                        Map.of(),
+                        size + Math.abs(raised) / 100));
+                return;
+            }
+        }
+    }
+
+    /// The middle of what is allowed, rounded to what a lathe turns.
+    private void spacerToFit(Sleeve sleeve, List<SeatName> seats, List<Change> changes) {
+        kit.ends().stream()
+                .filter(e -> seats.contains(new SeatName(e.side(), Role.CORE_SPACER)))
+                .map(e -> e.wheel())
+                .filter(w -> w.coreSpacingMm().known())
+                .mapToDouble(StandardSizes::coreSpacerMm)
+                .distinct()
+                .forEach(length -> turned(sleeve, length, seats, changes));
+    }
+
+    private static void turned(Sleeve sleeve, double length, List<SeatName> seats, List<Change> changes) {
+        bought(
+                StandardSizes.sleeve(sleeve, length),
+                "a sleeve " + Numbers.plain(length) + " mm long as " + words(seats),
+                seats,
+                1.2 + steps(length, sleeve.lengthMm().nominal(), 100),
+                changes);
+    }
+
+    /// {@return the seat of the screws that hold a part, and their thread; nothing where it is held otherwise}
+    private static Optional<Map.Entry<Role, Thread>> heldBy(Role role, Part part, Kit kit) {
+        return switch (part) {
+            case Riser r
+            when role == Role.RISER ->
+                Optional.of(Map.entry(Role.DECK_SCREWS, kit.deckScrew().thread()));
+            case WheelPulley p when p.screwHoles() > 0 -> Optional.of(Map.entry(Role.PULLEY_SCREWS, p.screwThread()));
+            case DrivePulley p when p.setScrews() > 0 -> Optional.of(Map.entry(Role.SET_SCREWS, p.setScrewThread()));
+            case Idler i -> Optional.of(Map.entry(Role.IDLER_SCREW, i.screwThread()));
+            default -> Optional.empty();
+        };
+    }
+
+    /// A part of the shelf with other screws of the shelf to hold it; as many as there are, since that is what it
+    /// needs.
+    private void withHardware(
+            Role role, Part part, @Nullable Part instead, List<SeatName> seats, List<Change> changes) {
+        var held = heldBy(role, part, kit).orElse(null);
+        if (held == null) {
+            return;
+        }
+        var screwSeats = seats.stream()
+                .map(s -> s.side() == null ? SeatName.of(held.getKey()) : new SeatName(s.side(), held.getKey()))
+                .toList();
+        if (!kit.seats().keySet().containsAll(screwSeats)) {
+            return;
+        }
+        var before = (Screw) kit.seat(screwSeats.getFirst()).part();
+        for (var other : shelf.values()) {
+            if (other instanceof Screw screw
+                    && screw.thread() == held.getValue()
+                    && !screw.id().equals(before.id())) {
+                var parts = new TreeMap<>(all(seats, part));
+                parts.putAll(all(screwSeats, screw));
+                changes.add(new Change(
+                        part.name() + " (" + part.id() + ") as " + words(seats) + ", with " + screw.name() + " ("
+                                + screw.id() + ") as " + words(screwSeats),
+                        true,
+                        parts,
+                        Map.of(),
+                        Map.of(),
+                        weight(part)
+                                + (instead == null ? 0.5 : distance(part, instead))
+                                + 0.05
+                                + distance(screw, before) / 10));
             }
         }
     }
@@ -250,24 +333,18 @@ public final class Mending {
                         sleeve.lengthMm().nominal() + step, sleeve.lengthMm().nominal() - step
                     }) {
                         if (length > 0.2) {
-                            double rounded = Math.round(length * 100) / 100.0;
-                            bought(
-                                    StandardSizes.sleeve(sleeve, rounded),
-                                    "a sleeve " + Numbers.plain(rounded) + " mm long as " + where,
-                                    seats,
-                                    1.2 + steps(length, sleeve.lengthMm().nominal(), 100),
-                                    changes);
+                            turned(sleeve, Math.round(length * 100) / 100.0, seats, changes);
                         }
                     }
                 }
             }
             case Riser riser ->
-                StandardSizes.RISERS_MM.forEach(thickness -> bought(
-                        StandardSizes.riser(riser, thickness),
-                        "a riser of " + Numbers.plain(thickness) + " mm",
-                        seats,
-                        2 + steps(thickness, riser.thicknessMm().nominal(), 100),
-                        changes));
+                StandardSizes.RISERS_MM.forEach(thickness -> {
+                    var other = StandardSizes.riser(riser, thickness);
+                    double raised = thickness - riser.thicknessMm().nominal();
+                    bought(other, "a riser of " + mm(thickness), seats, 2 + Math.abs(raised) / 100, changes);
+                    boughtWithScrews(other, raised, "a riser of " + mm(thickness), 2.6, changes); // two things to buy
+                });
             case Belt belt -> {
                 for (int away = 1; away <= TEETH; away++) {
                     for (int teeth : new int[] {belt.teeth() + away, belt.teeth() - away}) {
@@ -306,6 +383,7 @@ public final class Mending {
                         Map.of(),
                         Map.of(),
                         weight(part) + distance(part, instead)));
+                withHardware(role, part, instead, seats, changes);
             }
         }
     }
@@ -337,101 +415,13 @@ public final class Mending {
         return 0.5;
     }
 
-    private static String words(List<SeatName> seats) {
-        return seats.size() == 2 && seats.getFirst().side() != seats.getLast().side()
-                ? seats.getFirst().role() + " on both sides"
-                : String.join(" and ", seats.stream().map(SeatName::toString).toList());
-    }
-
-    /// The mount further in or out, the pulley nearer or further, the motor higher or lower; alike on both sides.
-    private void moves(List<Change> changes) {
-        for (double step : STEPS_MM) {
-            for (double by : new double[] {step, -step}) {
-                move(
-                        "plateInsetMm",
-                        "the mount " + mm(step) + (by > 0 ? " further in" : " further out"),
-                        by,
-                        step / 20,
-                        changes);
-                move(
-                        "pulleyStandoffMm",
-                        "the drive pulley " + mm(step) + (by > 0 ? " further from the plate" : " nearer the plate"),
-                        by,
-                        step / 25,
-                        changes);
-                move("idlerAsideMm", "the idler " + mm(step) + (by > 0 ? " up" : " down"), by, step / 25, changes);
-                move(
-                        "idlerAlongMm",
-                        "the idler " + mm(step) + (by > 0 ? " towards the motor" : " towards the axle"),
-                        by,
-                        step / 25,
-                        changes);
-            }
-        }
-        for (double step : STEPS_DEG) {
-            for (double by : new double[] {step, -step}) {
-                move(
-                        "aboveAxleDeg",
-                        "the motor " + Numbers.plain(step) + "° " + (by > 0 ? "higher" : "lower"),
-                        by,
-                        0.2 + step / 50,
-                        changes);
-            }
-        }
-    }
-
     private static String mm(double value) {
         return Numbers.plain(value) + " mm";
     }
 
-    private void move(String field, String says, double by, double size, List<Change> changes) {
-        var moved = new TreeMap<Side, Placement>();
-        var fields = new TreeMap<String, String>();
-        kit.draft().placements().forEach((side, place) -> {
-            var from = of(place, field);
-            if (from.known() && from.nominal() + by >= least(field)) {
-                var to = shifted(from, by);
-                moved.put(side, with(place, field, to));
-                fields.put("placements." + side + "." + field, to.text());
-            }
-        });
-        if (!moved.isEmpty()) {
-            changes.add(new Change(says, true, Map.of(), moved, fields, size));
-        }
-    }
-
-    private static double least(String field) {
-        return field.equals("plateInsetMm") || field.equals("pulleyStandoffMm") ? 0 : -150;
-    }
-
-    private static Dimension of(Placement p, String field) {
-        return switch (field) {
-            case "plateInsetMm" -> p.plateInsetMm();
-            case "pulleyStandoffMm" -> p.pulleyStandoffMm();
-            case "idlerAsideMm" -> p.idlerAsideMm();
-            case "idlerAlongMm" -> p.idlerAlongMm();
-            default -> p.aboveAxleDeg();
-        };
-    }
-
-    private static Placement with(Placement p, String field, Dimension to) {
-        return new Placement(
-                p.motor(),
-                field.equals("aboveAxleDeg") ? to : p.aboveAxleDeg(),
-                field.equals("plateInsetMm") ? to : p.plateInsetMm(),
-                field.equals("pulleyStandoffMm") ? to : p.pulleyStandoffMm(),
-                field.equals("idlerAlongMm") ? to : p.idlerAlongMm(),
-                field.equals("idlerAsideMm") ? to : p.idlerAsideMm(),
-                p.tensionN(),
-                p.jumpTests());
-    }
-
-    private static Dimension shifted(Dimension d, double by) {
-        double nominal = Math.round((d.nominal() + by) * 1000) / 1000.0;
-        double below = d.nominal() - d.lower();
-        double above = d.upper() - d.nominal();
-        var text = Numbers.plain(nominal).replace('−', '-')
-                + (d.toleranced() ? " +" + Numbers.significant(above, 6) + "/-" + Numbers.significant(below, 6) : "");
-        return new Dimension(d.of(), text, nominal, nominal - below, nominal + above, d.provenance());
+    private static String words(List<SeatName> seats) {
+        return seats.size() == 2 && seats.getFirst().side() != seats.getLast().side()
+                ? seats.getFirst().role() + " on both sides"
+                : String.join(" and ", seats.stream().map(SeatName::toString).toList());
     }
 }

@@ -1,13 +1,16 @@
 package beltwright.pairs;
 
 import beltwright.check.Answer;
+import beltwright.check.Ladder;
 import beltwright.check.Verdict;
+import java.util.Comparator;
 import org.jspecify.annotations.Nullable;
 
 /// A row held against a column: the verdict, and the one answer that decides it.
 ///
-/// @param verdict null where the two never meet: no check reads both
-/// @param decides the weakest answer; null where there is none
+/// @param verdict of the weakest answer; null where the two never meet: no check reads both
+/// @param decides of the answers with that verdict the weakest in mm, since who asks what fits wants a dimension; where
+///     none is in mm the weakest; null where there is none
 /// @param asked how many checks read both
 /// @param failing how many of them fail
 /// @param centreDistanceMm where a belt closes over two pulleys, the centre distance it sets; else NaN
@@ -21,6 +24,11 @@ public record Pair(
         int failing,
         double centreDistanceMm,
         String refused) {
+
+    /// The weakest first; of those with one verdict whatever is a length, a strength or a count after it.
+    static final Comparator<Answer> DECIDES = Comparator.comparing(Answer::verdict)
+            .thenComparing(answer -> !answer.unit().equals("mm"))
+            .thenComparing(Ladder.WEAKEST);
 
     static Pair strangers(Thing row, Thing column) {
         return new Pair(row.id(), column.id(), null, null, 0, 0, Double.NaN, "");

@@ -5,6 +5,7 @@ import beltwright.check.Check;
 import beltwright.check.Finding;
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
+import beltwright.kit.Hardware;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
 import beltwright.kit.Role;
@@ -24,7 +25,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /// Holds things against each other. Two parts are asked every check that reads both and nothing that is not there; a
-/// part in a kit is asked every check that reads it.
+/// part in a kit is asked every check that reads it, and whether the screws that it asks for are in the kit at all.
 ///
 /// @param shelf finds a part by id, or refuses
 public record Pairs(Function<String, Part> shelf, Reference reference) {
@@ -49,7 +50,7 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
         if (answers.isEmpty()) {
             return Pair.strangers(row, column);
         }
-        Answer weakest = answers.stream().min(Ladder.WEAKEST).orElseThrow();
+        Answer weakest = answers.stream().min(Pair.DECIDES).orElseThrow();
         int failing =
                 (int) answers.stream().filter(a -> a.verdict() == Verdict.FAILS).count();
         return new Pair(
@@ -108,7 +109,12 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
                 .findFirst()
                 .orElseGet(() -> shelf.apply(id));
         var roles = roles(places);
-        return new Met(Kit.resolve(draft, filled, reference), roles, check -> reads(check, roles));
+        var exchanged = Kit.exchanged(draft, filled, reference);
+        boolean missing = !Hardware.missing(exchanged).isEmpty();
+        return new Met(
+                exchanged,
+                roles,
+                check -> reads(check, roles) || missing && check.slug().equals("hardware"));
     }
 
     private static List<Thing.InPlace> places(Thing thing) {
@@ -120,7 +126,7 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
                         "pairs",
                         "'" + kit.id() + "' is held against another kit",
                         "a kit against a part, or a part against a part",
-                        "compare two kits with 'change'");
+                        "look at each kit with 'check'");
         };
     }
 

@@ -18,6 +18,7 @@ import beltwright.part.WheelPulley;
 import beltwright.quantity.Range;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,6 +33,9 @@ import java.util.TreeMap;
 public record SlotCover(Mount mount, Range slot, List<Line> lines) {
     /// The checks that say whether a belt falls in a slot.
     private static final Set<String> TELLING = Set.of("take-up", "fitting-travel", "pulleys-clear", "belt-profile");
+
+    /// What a belt of the shelf is asked beside: of one that is bought the width is still to be chosen.
+    private static final String WIDTH = "belt-width";
 
     /// How far beside the slot marks are still told (mm).
     public static final double BESIDE_MM = 6;
@@ -53,7 +57,7 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
             return drives.getFirst().rim().teeth() + " "
                     + wheels.getFirst().rim().teeth()
                     + marks.stream()
-                            .map(m -> m.teeth() + "@" + m.centreDistanceMm() + m.verdict())
+                            .map(m -> m.teeth() + "@" + m.centreDistanceMm() + m.verdict() + m.belts())
                             .toList();
         }
 
@@ -75,10 +79,12 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
         }
     }
 
-    /// One number of belt teeth over two pulleys.
+    /// One number of belt teeth over two pulleys. Belts of the shelf that have so many teeth and are told otherwise,
+    /// for
+    /// their width or their length, have a mark each, the best first.
     ///
-    /// @param belts the ids of the belts on the shelf that have so many teeth; empty where there is none
-    /// @param decides what decides whether it falls in the slot
+    /// @param belts the ids of these belts; empty where the shelf has none
+    /// @param decides what decides whether it falls in the slot, and lies on both faces
     public record Mark(int teeth, List<String> belts, Range centreDistanceMm, Verdict verdict, Answer decides) {
         public boolean onShelf() {
             return !belts.isEmpty();
@@ -133,24 +139,56 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
                     .filter(b ->
                             b.teeth() == count && b.profile() == drive.rim().profile())
                     .toList();
-            var one = stocked.stream()
-                    .filter(b -> b.lengthDeviationMm().known())
-                    .findFirst()
-                    .orElseGet(() -> StandardSizes.belt(
-                            drive.rim().profile(), count, drive.rim().faceWidthMm()));
-            var kit = Kit.partly(seats(mount, drive, wheel, one), reference);
-            var layout = LayoutSolver.solve(kit);
-            var centre = layout.drives().getFirst().centreDistanceMm();
-            if (centre.known()
-                    && centre.nominal() > mount.slotMinMm().nominal() - BESIDE_MM
-                    && centre.nominal() < mount.slotMaxMm().nominal() + BESIDE_MM) {
-                var decides = Ladder.answers(kit, layout, check -> TELLING.contains(check.slug())).stream()
-                        .min(Ladder.WEAKEST)
-                        .orElseThrow();
-                marks.add(new Mark(teeth, stocked.stream().map(Part::id).toList(), centre, decides.verdict(), decides));
+            var told = new LinkedHashMap<Told, List<String>>();
+            for (var belt : stocked) {
+                var one = belt.lengthDeviationMm().known()
+                        ? belt
+                        : StandardSizes.belt(drive.rim().profile(), count, belt.widthMm());
+                told.computeIfAbsent(told(mount, drive, wheel, one, true, reference), t -> new ArrayList<>())
+                        .add(belt.id());
             }
+            if (stocked.isEmpty()) {
+                var one = StandardSizes.belt(
+                        drive.rim().profile(), count, drive.rim().faceWidthMm());
+                told.put(told(mount, drive, wheel, one, false, reference), List.of());
+            }
+            told.entrySet().stream()
+                    .filter(e -> near(mount, e.getKey().centreDistanceMm()))
+                    .map(e -> new Mark(
+                            count,
+                            List.copyOf(e.getValue()),
+                            e.getKey().centreDistanceMm(),
+                            e.getKey().decides().verdict(),
+                            e.getKey().decides()))
+                    .sorted(Comparator.comparing(Mark::verdict).reversed())
+                    .forEach(marks::add);
         }
         return marks;
+    }
+
+    /// What is told of one belt, the same for all that are alike.
+    private record Told(Range centreDistanceMm, Answer decides) {}
+
+    private static Told told(
+            Mount mount, DrivePulley drive, WheelPulley wheel, Belt belt, boolean width, Reference reference) {
+        var kit = Kit.partly(seats(mount, drive, wheel, belt), reference);
+        var layout = LayoutSolver.solve(kit);
+        return new Told(
+                layout.drives().getFirst().centreDistanceMm(),
+                Ladder.answers(
+                                kit,
+                                layout,
+                                check -> TELLING.contains(check.slug())
+                                        || width && check.slug().equals(WIDTH))
+                        .stream()
+                        .min(Ladder.WEAKEST)
+                        .orElseThrow());
+    }
+
+    private static boolean near(Mount mount, Range centre) {
+        return centre.known()
+                && centre.nominal() > mount.slotMinMm().nominal() - BESIDE_MM
+                && centre.nominal() < mount.slotMaxMm().nominal() + BESIDE_MM;
     }
 
     private static double reach(DrivePulley drive, WheelPulley wheel) {

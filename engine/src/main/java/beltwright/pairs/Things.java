@@ -82,6 +82,17 @@ public record Things(String words, List<Thing> all) {
                         .toList());
     }
 
+    /// Refuses what has nothing to be held against: two kits have no seat for each other.
+    public static void meet(Things rows, Things columns) {
+        if (rows.words().equals(KITS) && columns.words().equals(KITS)) {
+            throw new Refusal(
+                    "pairs",
+                    "kits are held against kits",
+                    "a kit against a part, or a part against a part",
+                    "name a seat such as wheel for one of the two; how each kit stands tells 'check'");
+        }
+    }
+
     private static List<Thing> pulleys(Collection<Part> parts) {
         var together = new ArrayList<Thing>();
         for (var drive : parts) {

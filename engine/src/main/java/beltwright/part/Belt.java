@@ -19,21 +19,26 @@ public record Belt(
                 max = 5)
         Dimension lengthDeviationMm,
 
-        @Field(value = "mass per metre of this width", min = 1, max = 500)
+        @Field(value = "mass per metre of this width", min = 1, max = 500, group = Field.Group.STRENGTH)
         Dimension massGPerM,
 
-        @Field(value = "how it is built: standard, reinforced, or a grade of the reference file", optional = true)
+        @Field(
+                value = "how it is built: standard, reinforced, or a grade of the reference file",
+                optional = true,
+                group = Field.Group.STRENGTH)
         String grade,
 
         @Field(
                 value = "pull that stretches it to twice its length, as its cords begin (E·A)",
                 min = 1000,
-                max = 1000000)
+                max = 1000000,
+                group = Field.Group.STRENGTH)
         Dimension stiffnessN,
 
         @Field(
                 value = "hung weights: pull and frequency of a span, 'span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz'",
-                optional = true)
+                optional = true,
+                group = Field.Group.STRENGTH)
         String hungWeights)
         implements Part {
     /// {@return nominal pitch length (mm)}

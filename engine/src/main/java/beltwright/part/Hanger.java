@@ -54,48 +54,71 @@ public record Hanger(
         @Field(value = "depth of those holes", min = 2, max = 60, when = "flangeHoles>0")
         Dimension flangeThreadDepthMm,
 
-        @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80)
+        @Field(value = "steering axis above the baseplate, fore and aft", min = 20, max = 80, group = Field.Group.BOARD)
         Dimension steeringAxisDeg,
 
-        @Field(value = "how the hanger steers", when = "steeringAxisDeg>0")
+        @Field(
+                value = "its family; how it turns say steering axis and rake, and the link of a double one",
+                when = "steeringAxisDeg>0",
+                group = Field.Group.BOARD)
         Kingpin kingpin,
 
         @Field(
                 value = "steering axis to axle line; negative where the axle lies towards the board's end",
                 min = -60,
-                max = 60)
+                max = 60,
+                group = Field.Group.BOARD)
         Dimension rakeMm,
 
-        @Field(value = "between the two steering axes", min = 5, max = 80, when = "kingpin=double")
+        @Field(
+                value = "between the two steering axes",
+                min = 5,
+                max = 80,
+                when = "kingpin=double",
+                group = Field.Group.BOARD)
         Dimension linkMm,
 
-        @Field(value = "face of the baseplate to the axle line, at rest", min = 20, max = 150)
+        @Field(
+                value = "face of the baseplate to the axle line, at rest",
+                min = 20,
+                max = 150,
+                group = Field.Group.BOARD)
         Dimension axleDropMm,
 
-        @Field(value = "middle of the baseplate holes to the axle line, towards the board's end", min = -60, max = 80)
+        @Field(
+                value = "middle of the baseplate holes to the axle line, towards the board's end",
+                min = -60,
+                max = 80,
+                group = Field.Group.BOARD)
         Dimension axleFromBaseMm,
 
-        @Field(value = "lean of the deck when the bushings are pressed together", max = 60)
+        @Field(value = "lean of the deck when the bushings are pressed together", max = 60, group = Field.Group.BOARD)
         Dimension fullLeanDeg,
 
-        @Field(value = "how far the axle comes up when the bushings give under a landing", max = 20)
+        @Field(
+                value = "how far the axle comes up when the bushings give under a landing",
+                max = 20,
+                group = Field.Group.BOARD)
         Dimension bushingTravelMm,
 
-        @Field(value = "baseplate holes, along the board", min = 20, max = 120)
+        @Field(value = "baseplate holes, along the board", min = 20, max = 120, group = Field.Group.BOARD)
         Dimension baseLengthMm,
 
-        @Field(value = "baseplate holes, across the board", min = 20, max = 120)
+        @Field(value = "baseplate holes, across the board", min = 20, max = 120, group = Field.Group.BOARD)
         Dimension baseWidthMm,
 
-        @Field(value = "baseplate thickness at its holes", min = 2, max = 20)
+        @Field(value = "baseplate thickness at its holes", min = 2, max = 20, group = Field.Group.BOARD)
         Dimension baseThicknessMm,
 
         String material,
 
-        @Field(value = "fillet radius where the axle steps up to the end face", max = 10)
+        @Field(value = "fillet radius where the axle steps up to the end face", max = 10, group = Field.Group.STRENGTH)
         Dimension axleFilletMm,
 
-        @Field(value = "material of the axle where it is not the hanger's", optional = true)
+        @Field(
+                value = "material of the axle where it is not the hanger's",
+                optional = true,
+                group = Field.Group.STRENGTH)
         String axleMaterial)
         implements Part {
     /// How the hanger steers: one steering axis with the bushings outside or around the kingpin, or two of them.

@@ -22,6 +22,12 @@ public record Idler(
         @Field(value = "largest diameter, flange included", min = 5, max = 100)
         Dimension reachDiameterMm,
 
+        @Field(value = "thickness of each of its two flanges; 0 without", max = 10)
+        Dimension flangeThicknessMm,
+
+        @Field(value = "outer face of the plate to the near end of what turns, its flange included", max = 60)
+        Dimension standoffMm,
+
         Seating seating,
 
         @Field(value = "thickness that its screw passes through", min = 1, max = 80)

@@ -47,84 +47,112 @@ public record Motor(
         @Field(value = "pilot boss on the mounting face, diameter", max = 60)
         Dimension bossDiameterMm,
 
-        @Field(value = "speed constant", min = 10, max = 2000)
+        @Field(value = "speed constant", min = 10, max = 2000, group = Field.Group.RIDE)
         Dimension kvRpmPerV,
 
-        @Field(value = "winding resistance", min = 0.001, max = 2)
+        @Field(value = "winding resistance", min = 0.001, max = 2, group = Field.Group.RIDE)
         Dimension resistanceOhm,
 
-        @Field(value = "between which points the resistance was measured", when = "resistanceOhm>0")
+        @Field(
+                value = "between which points the resistance was measured",
+                when = "resistanceOhm>0",
+                group = Field.Group.RIDE)
         Winding resistanceIs,
 
-        @Field(value = "current that turns the motor without load", max = 20)
+        @Field(value = "current that turns the motor without load", max = 20, group = Field.Group.RIDE)
         Dimension noLoadCurrentA,
 
-        @Field(value = "winding temperature at which the resistance was measured", min = -20, max = 150)
+        @Field(
+                value = "winding temperature at which the resistance was measured",
+                min = -20,
+                max = 150,
+                group = Field.Group.RIDE)
         Dimension resistanceAtC,
 
-        @Field(value = "motor speed at which the current without load was read", min = 100, max = 50000)
+        @Field(
+                value = "motor speed at which the current without load was read",
+                min = 100,
+                max = 50000,
+                group = Field.Group.RIDE)
         Dimension noLoadAtRpm,
 
         @Field(
                 value = "share of the loss torque at that speed that grows with speed, the rest being the same at any",
-                max = 100)
+                max = 100,
+                group = Field.Group.RIDE)
         Dimension noLoadGrowthPercent,
 
-        @Field(value = "heat that the wound stator takes", min = 10, max = 5000)
+        @Field(value = "heat that the wound stator takes", min = 10, max = 5000, group = Field.Group.RIDE)
         Dimension windingJPerK,
 
-        @Field(value = "heat that can, magnets and end plate take", min = 10, max = 10000)
+        @Field(value = "heat that can, magnets and end plate take", min = 10, max = 10000, group = Field.Group.RIDE)
         Dimension caseJPerK,
 
-        @Field(value = "winding to can: kelvin for each watt", min = 0.01, max = 20)
+        @Field(value = "winding to can: kelvin for each watt", min = 0.01, max = 20, group = Field.Group.RIDE)
         Dimension windingToCaseKPerW,
 
-        @Field(value = "can to still air: kelvin for each watt", min = 0.05, max = 50)
+        @Field(value = "can to still air: kelvin for each watt", min = 0.05, max = 50, group = Field.Group.RIDE)
         Dimension caseToAirKPerW,
 
-        @Field(value = "share of the road's air speed that reaches the can", max = 100)
+        @Field(value = "share of the road's air speed that reaches the can", max = 100, group = Field.Group.RIDE)
         Dimension airflowPercent,
 
-        @Field(value = "hottest that winding and magnets may get", min = 60, max = 220)
+        @Field(value = "hottest that winding and magnets may get", min = 60, max = 220, group = Field.Group.RIDE)
         Dimension mostWindingC,
 
-        @Field(value = "inertia of the turning can about its axis", max = 0.1)
+        @Field(value = "inertia of the turning can about its axis", max = 0.1, group = Field.Group.RIDE)
         Dimension rotorKgM2,
 
-        @Field(value = "mounting face inward to the middle of the shaft's front bearing", min = 1, max = 100)
+        @Field(
+                value = "mounting face inward to the middle of the shaft's front bearing",
+                min = 1,
+                max = 100,
+                group = Field.Group.STRENGTH)
         Dimension frontBearingMm,
 
-        @Field(value = "between the middles of the shaft's two bearings", min = 5, max = 200)
+        @Field(
+                value = "between the middles of the shaft's two bearings",
+                min = 5,
+                max = 200,
+                group = Field.Group.STRENGTH)
         Dimension bearingSpanMm,
 
-        @Field(value = "dynamic load rating C of the front bearing, radial", min = 100, max = 100000)
+        @Field(
+                value = "dynamic load rating C of the front bearing, radial",
+                min = 100,
+                max = 100000,
+                group = Field.Group.STRENGTH)
         Dimension bearingRatedN,
 
-        @Field(value = "static load rating C0 of the front bearing, radial", min = 50, max = 100000)
+        @Field(
+                value = "static load rating C0 of the front bearing, radial",
+                min = 50,
+                max = 100000,
+                group = Field.Group.STRENGTH)
         Dimension bearingStaticN,
 
-        @Field(value = "material of the shaft", optional = true)
+        @Field(value = "material of the shaft", optional = true, group = Field.Group.STRENGTH)
         String shaftMaterial,
 
-        @Field(value = "magnets on the can, half of their number", min = 1, max = 40)
+        @Field(value = "magnets on the can, half of their number", min = 1, max = 40, group = Field.Group.RIDE)
         Dimension polePairs,
 
-        @Field(value = "bundle of phase and sensor wires, diameter", min = 2, max = 30)
+        @Field(value = "bundle of phase and sensor wires, diameter", min = 2, max = 30, group = Field.Group.WIRES)
         Dimension wireDiameterMm,
 
-        @Field(value = "where the wires leave the motor", when = "wireDiameterMm>0")
+        @Field(value = "where the wires leave the motor", when = "wireDiameterMm>0", group = Field.Group.WIRES)
         WireExit wireExit,
 
-        @Field(value = "tightest bend of the bundle, radius to its middle", max = 80)
+        @Field(value = "tightest bend of the bundle, radius to its middle", max = 80, group = Field.Group.WIRES)
         Dimension wireBendMm,
 
-        @Field(value = "plug of a phase wire, diameter", min = 2, max = 12)
+        @Field(value = "plug of a phase wire, diameter", min = 2, max = 12, group = Field.Group.WIRES)
         Dimension phasePlugMm,
 
-        @Field(value = "pins of the sensor connector, 0 without sensors", max = 12)
+        @Field(value = "pins of the sensor connector, 0 without sensors", max = 12, group = Field.Group.WIRES)
         Dimension sensorPins,
 
-        @Field(value = "pin to pin in the sensor connector", min = 0.5, max = 5)
+        @Field(value = "pin to pin in the sensor connector", min = 0.5, max = 5, group = Field.Group.WIRES)
         Dimension sensorPitchMm)
         implements Part {
     /// Where the wires leave the motor: at the far end of the can, or at its side beside the mounting face.

@@ -3,7 +3,8 @@ package beltwright.part;
 import beltwright.quantity.Dimension;
 
 /// A motor mount: a plate with slots for the motor, clamped around the hanger, screwed to its end face by a flange, or
-/// made in one piece with it. A clamp stands on the inner side of the plate.
+/// made in one piece with it. A clamp stands on the inner side of the plate. Dowel pins or a stop may keep it from
+/// turning on the hanger.
 public record Mount(
         Label label,
         @Field(value = "plate thickness", min = 2, max = 25) Dimension plateThicknessMm,
@@ -78,19 +79,60 @@ public record Mount(
         @Field(
                 value = "circle around the motor axis through the threads for a cover; unknown without",
                 min = 10,
-                max = 200)
+                max = 200,
+                group = Field.Group.COVER)
         Dimension coverCircleMm,
 
-        @Field(value = "number of those threads", max = 12, when = "coverCircleMm>0")
+        @Field(value = "number of those threads", max = 12, when = "coverCircleMm>0", group = Field.Group.COVER)
         int coverHoles,
 
-        @Field(value = "thread of those holes", when = "coverHoles>0")
+        @Field(value = "thread of those holes", when = "coverHoles>0", group = Field.Group.COVER)
         Thread coverThread,
 
-        @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0")
+        @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0", group = Field.Group.COVER)
         Dimension coverThreadDepthMm,
 
-        String material)
+        String material,
+
+        @Field(
+                value = "number of dowel pins between mount and hanger, 0 without",
+                max = 8,
+                when = "fixing=clamp|flange",
+                optional = true)
+        int dowels,
+
+        @Field(value = "diameter of a dowel pin", min = 1.5, max = 12, when = "dowels>0")
+        Dimension dowelMm,
+
+        @Field(value = "axle axis to the middle of a dowel pin", min = 3, max = 60, when = "dowels>0")
+        Dimension dowelArmMm,
+
+        @Field(value = "length of a dowel pin in the part that holds less of it", min = 1, max = 60, when = "dowels>0")
+        Dimension dowelDepthMm,
+
+        @Field(value = "material of the dowel pins", when = "dowels>0")
+        String dowelMaterial,
+
+        @Field(
+                value = "axle axis to the middle of a face that stops the mount from turning; unknown without",
+                min = 3,
+                max = 100,
+                when = "fixing=clamp|flange")
+        Dimension stopArmMm,
+
+        @Field(
+                value = "width of that face along the axle; of two faces, the narrower",
+                min = 1,
+                max = 80,
+                when = "stopArmMm>0")
+        Dimension stopWidthMm,
+
+        @Field(
+                value = "height of that face, away from the axle; of two faces, the lower",
+                min = 1,
+                max = 60,
+                when = "stopArmMm>0")
+        Dimension stopHeightMm)
         implements Part {
     /// How the mount is held to the hanger.
     public enum Fixing {

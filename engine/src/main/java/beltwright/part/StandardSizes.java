@@ -19,6 +19,11 @@ public final class StandardSizes {
     /// Thicknesses of risers (mm).
     public static final List<Double> RISERS_MM = List.of(3.0, 6.0, 9.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0);
 
+    /// How much longer a core spacer is to be than the core spacing (mm), least and most: common practice, no source.
+    public static final double CORE_SPACER_LEAST_OVER_MM = 0.13;
+
+    public static final double CORE_SPACER_MOST_OVER_MM = 0.25;
+
     private static final Provenance STANDARD = new Provenance(Source.STANDARD, "standard size, not on the shelf");
 
     private StandardSizes() {}
@@ -72,6 +77,12 @@ public final class StandardSizes {
                 like.boreMm(),
                 like.outsideMm(),
                 within(id + ".lengthMm", lengthMm, half(like.lengthMm())));
+    }
+
+    /// {@return the length in the middle of what a core spacer may have in this wheel (mm), to a hundredth}
+    public static double coreSpacerMm(Wheel wheel) {
+        double over = (CORE_SPACER_LEAST_OVER_MM + CORE_SPACER_MOST_OVER_MM) / 2;
+        return Math.round((wheel.coreSpacingMm().nominal() + over) * 100) / 100.0;
     }
 
     public static Riser riser(Riser like, double thicknessMm) {

@@ -5,7 +5,9 @@ import beltwright.quantity.Dimension;
 /// A plain washer.
 public record Washer(
         Label label,
-        @Field(value = "hole", min = 2, max = 20) Dimension holeMm,
+
+        @Field(value = "hole", min = 2, max = 20, within = "outsideMm")
+        Dimension holeMm,
 
         @Field(value = "outside diameter", min = 3, max = 40)
         Dimension outsideMm,

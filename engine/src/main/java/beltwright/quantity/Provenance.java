@@ -1,5 +1,6 @@
 package beltwright.quantity;
 
+import java.util.Locale;
 import java.util.Objects;
 
 /// Where a number was read: the kind of source, and a free note such as "caliper, 2026-10-02".
@@ -9,24 +10,26 @@ public record Provenance(Source source, String note) {
         note = note.strip();
     }
 
-    /// Reads `measured, caliper, 2026-10-02`: the source first, then whatever the reader should know.
+    /// Reads `measured, caliper, 2026-10-02`: the source first, then whatever the reader should know. A text that
+    /// begins
+    /// otherwise is a note as a whole, and its source is the first that it says anywhere, as [Source] orders them:
+    /// `customer's wheels, caliper` was measured, `customer on the phone` was said by a customer.
     ///
-    /// @throws Refusal if the first words name no source
-    public static Provenance parse(String text) {
-        for (var source : Source.values()) {
-            if (text.equals(source.words())) {
-                return new Provenance(source, "");
-            }
-            if (text.startsWith(source.words() + ",")) {
-                return new Provenance(
-                        source, text.substring(source.words().length() + 1).strip());
-            }
+    /// @throws Refusal if it says no source
+    public static Provenance parse(String typed) {
+        var text = typed.strip();
+        var begins = text.split(",", 2);
+        var first = Source.named(begins[0].strip().toLowerCase(Locale.ROOT));
+        if (first.isPresent()) {
+            return new Provenance(first.get(), begins.length == 1 ? "" : begins[1]);
         }
-        throw new Refusal(
-                "source",
-                "'" + text + "' names no source",
-                "one of " + Source.allowed() + ", then a comma and a note",
-                "write for example 'measured, caliper'");
+        return Source.saidIn(text)
+                .map(source -> new Provenance(source, text))
+                .orElseThrow(() -> new Refusal(
+                        "source",
+                        "'" + text + "' names no source",
+                        "one of " + Source.allowed() + ", then a comma and a note; or what it was measured with",
+                        "write for example 'measured, caliper'"));
     }
 
     public String words() {

@@ -30,7 +30,39 @@ public final class LimitSheet {
     /// @param stated what the controller's data sheet allows, NaN where it says nothing
     /// @param protects the part that this limit spares
     public record Row(
-            String key, String name, double value, String unit, double stated, String reason, String protects) {}
+            String key, String name, double value, String unit, double stated, String reason, String protects) {
+        public Spares spares() {
+            return switch (protects) {
+                case "grip", "rider", "brake", "drive and brake" -> Spares.RIDER;
+                case "motor winding", "motor winding and magnets" -> Spares.MOTOR;
+                case "battery pack" -> Spares.PACK;
+                case "controller" -> Spares.CONTROLLER;
+                case "speed reading" -> Spares.READING;
+                default -> throw new IllegalStateException("a limit that spares the " + protects);
+            };
+        }
+    }
+
+    /// What a limit is for, in the order of what is worst to lose. No limit is there for the belt: what it bears is
+    /// judged by its own checks, before anything is set.
+    public enum Spares {
+        RIDER("grip and rider"),
+        MOTOR("motor"),
+        PACK("pack"),
+        CONTROLLER("controller"),
+        READING("reading of speed and distance");
+
+        private final String words;
+
+        Spares(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
 
     private LimitSheet(Kit kit, Board board) {
         this.kit = kit;
@@ -71,7 +103,7 @@ public final class LimitSheet {
 
         least(
                 "drive-current",
-                "Phase current, driving, each motor",
+                "Push, as phase current of each motor",
                 "A",
                 controller.driveCurrentA().nominal(),
                 List.of(
@@ -87,7 +119,7 @@ public final class LimitSheet {
                                 "motor winding")));
         least(
                 "brake-current",
-                "Phase current, braking, each motor",
+                "Brake, as phase current of each motor",
                 "A",
                 controller.brakeCurrentA().nominal(),
                 List.of(
@@ -99,7 +131,7 @@ public final class LimitSheet {
                         new Bound(forAWhile * stated, "as for driving", "motor winding")));
         least(
                 "battery-current",
-                "Battery current, drawn for each motor",
+                "Taken from the pack for each motor",
                 "A",
                 controller.batteryCurrentA().nominal(),
                 List.of(
@@ -112,7 +144,7 @@ public final class LimitSheet {
                                 "drive and brake")));
         least(
                 "charge-current",
-                "Battery current, returned for each motor",
+                "Given back to the pack for each motor",
                 "A",
                 controller.chargeCurrentA().nominal(),
                 List.of(
@@ -131,7 +163,7 @@ public final class LimitSheet {
                                 "brake")));
         row(
                 "cut-back-from",
-                "Supply voltage, begin to draw less",
+                "Supply voltage below which the draw fades",
                 limits.cutBackFromV(),
                 "V",
                 controller.cutBackFromV().nominal(),
@@ -139,7 +171,7 @@ public final class LimitSheet {
                 "battery pack");
         row(
                 "cut-back-to",
-                "Supply voltage, draw nothing more",
+                "Supply voltage at which it has faded out",
                 Math.max(limits.cutBackToV(), pack.emptyV()),
                 "V",
                 controller.cutBackToV().nominal(),
@@ -147,7 +179,7 @@ public final class LimitSheet {
                 "battery pack");
         row(
                 "most-voltage",
-                "Supply voltage, return nothing more",
+                "Supply voltage above which nothing is given back",
                 pack.fullV(),
                 "V",
                 controller.mostSupplyV().nominal(),
@@ -159,7 +191,7 @@ public final class LimitSheet {
                 * kit.drives().getFirst().motor().polePairs().nominal();
         row(
                 "electrical-speed",
-                "Electrical speed, most",
+                "Electrical speed, at most",
                 Math.floor(erpm),
                 "rpm",
                 controller.electricalSpeedRpm().nominal(),
@@ -169,7 +201,7 @@ public final class LimitSheet {
         double most = train.heat().mostWindingC();
         row(
                 "winding-from",
-                "Winding temperature, begin to cut back",
+                "Winding temperature above which the current fades",
                 Math.min(limits.windingFromC(), most - COLD_MARGIN_K),
                 "°C",
                 controller.windingCutBackFromC().nominal(),
@@ -177,7 +209,7 @@ public final class LimitSheet {
                 "motor winding and magnets");
         row(
                 "winding-to",
-                "Winding temperature, no phase current any more",
+                "Winding temperature at which it has faded out",
                 Math.min(limits.windingToC(), most - WARM_MARGIN_K),
                 "°C",
                 controller.windingCutBackToC().nominal(),
@@ -189,7 +221,7 @@ public final class LimitSheet {
                 0);
         row(
                 "first-ride-current",
-                "First ride: phase current, driving, each motor",
+                "First ride: push, as phase current of each motor",
                 Math.floor(Math.min(soft * stated, rows.getFirst().value())),
                 "A",
                 Double.NaN,
@@ -197,7 +229,7 @@ public final class LimitSheet {
                 "rider");
         row(
                 "first-ride-ramp",
-                "First ride: time from none to full current",
+                "First ride: time from none to full push",
                 Math.ceil(10 * FIRST_RIDE_MPS2 / FIRST_RIDE_MPS3) / 10,
                 "s",
                 Double.NaN,
@@ -211,7 +243,7 @@ public final class LimitSheet {
                 train.radPerS(board.cruiseMps()));
         row(
                 "lost-link",
-                "When the radio link is lost: brake with, each motor",
+                "Radio link lost: brake with, each motor",
                 Math.floor(Math.max(0, gentle) * stated),
                 "A",
                 Double.NaN,
@@ -220,7 +252,7 @@ public final class LimitSheet {
                 "rider");
         row(
                 "wheel-diameter",
-                "For the speed reading: wheel diameter",
+                "Wheel, across its tread",
                 2000 * train.wheelRadiusM(),
                 "mm",
                 Double.NaN,
@@ -228,7 +260,7 @@ public final class LimitSheet {
                 "speed reading");
         row(
                 "ratio",
-                "For the speed reading: wheel teeth over motor teeth",
+                "Wheel teeth over motor teeth",
                 train.ratio(),
                 "",
                 Double.NaN,
@@ -237,7 +269,7 @@ public final class LimitSheet {
                 "speed reading");
         row(
                 "pole-pairs",
-                "For the speed reading: pole pairs of the motor",
+                "Pole pairs of the motor",
                 kit.drives().getFirst().motor().polePairs().nominal(),
                 "",
                 Double.NaN,

@@ -3,7 +3,7 @@ package beltwright.strength;
 /// What screws and pins on a circle hold against turning.
 ///
 ///     friction: T = n·μ·F·D/2        pins: T = n·τ·π/4·d²·D/2        bearing: T = n·p·d·t·D/2
-///     worst screw: F = 2·T/(n·D) + S/n
+///     worst screw: F = 2·T/(n·D) + S/n          stop: T = p·A·r
 ///
 /// - Source: statics, as in any text on flange couplings and bolt groups.
 /// - Valid: screws or pins evenly spaced on one circle. Of friction and pins only one counts: friction lets go before
@@ -28,6 +28,22 @@ public final class FlangeGrip {
     public static double bearingNm(
             double pins, double diameterMm, double depthMm, double pressureMpa, double circleMm) {
         return pins * pressureMpa * diameterMm * depthMm * circleMm / 2000;
+    }
+
+    /// {@return torque (N·m) at which the face of a stop is pressed as much as the weaker material bears}
+    ///
+    /// @param armMm from the axis to the middle of the face (mm)
+    public static double stopNm(double areaMm2, double pressureMpa, double armMm) {
+        return pressureMpa * areaMm2 * armMm / 1000;
+    }
+
+    /// {@return torque (N·m) that takes as much of screws or pins as this torque and a sideways force together}
+    ///
+    /// The worst one feels both in one direction; so taken, the sum holds for all and is safe.
+    ///
+    /// @param armMm of the screws or pins (mm)
+    public static double withSideNm(double torqueNm, double sideN, double armMm) {
+        return torqueNm + sideN * armMm / 1000;
     }
 
     /// {@return force across the worst screw (N) under a torque and a sideways force on the whole circle}

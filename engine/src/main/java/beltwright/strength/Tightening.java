@@ -56,11 +56,6 @@ public final class Tightening {
         return share * proofMpa * stressAreaMm2;
     }
 
-    /// {@return the highest preload that a hand key makes of that aim (N)}
-    public static double highestPreloadN(Thread thread, PropertyClass strength) {
-        return (1 + SCATTER) * preloadN(thread, strength);
-    }
-
     /// {@return mean diameter of friction under the head (mm), on a medium clearance hole}
     public static double headFrictionMm(Thread thread, ScrewHead head) {
         return (head.diameterMm(thread) + thread.clearanceHoleMm()) / 2;

@@ -100,6 +100,9 @@ final class StrengthAnswers {
                             i.number("forceN"),
                             Plate.netMm(i.number("widthMm"), i.number("slots"), i.number("slotMm")),
                             i.number("thickMm"))),
+            entry(
+                    "force that shears a pin", // on a circle of 2 m a torque in N·m is a force in N
+                    i -> FlangeGrip.shearNm(1, i.number("diameterMm"), i.number("shearMpa"), 2000)),
             entry("shear stress of pins", i -> {
                 double force = Axle.resultant(i.number("forceN"), i.has("otherN") ? i.number("otherN") : 0);
                 // torque for a stress of 1 MPa on a circle of 2 m is the sheared area

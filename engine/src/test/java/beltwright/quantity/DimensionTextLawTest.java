@@ -44,6 +44,16 @@ class DimensionTextLawTest {
         near(parse(text(n) + " +" + text(t) + "/-" + text(u)), n, n - u, n + t);
         near(parse(text(n) + " +" + text(t) + "/−" + text(u)), n, n - u, n + t);
         near(parse(text(n) + ".." + text(n + t)), n + t / 2, n, n + t);
+        near(parse(text(n) + " +" + text(t) + " -" + text(u)), n, n - u, n + t);
+        near(parse(text(n) + " +" + text(t) + " 0"), n, n, n + t);
+        near(parse(text(n) + " (±" + text(t) + ")"), n, n - t, n + t);
+        near(parse(text(n) + " ( +- " + text(t) + " )"), n, n - t, n + t);
+        near(parse(text(n) + "-" + text(n + t)), n + t / 2, n, n + t);
+        near(parse(text(n) + " – " + text(n + t)), n + t / 2, n, n + t);
+        near(parse((text(n) + " to " + text(n + t)).replace('.', ',')), n + t / 2, n, n + t);
+        near(parse(text(n) + " mm ± " + text(t) + " mm"), n, n - t, n + t);
+        near(parse(text(n) + " cm"), 10 * n, 10 * n, 10 * n);
+        near(parse(text(n) + " (±" + text(t) + ") cm"), 10 * n, 10 * (n - t), 10 * (n + t));
         near(parse(text(n) + " ±5 %"), n, 0.95 * n, 1.05 * n);
         near(parse(text(n) + " in"), 25.4 * n, 25.4 * n, 25.4 * n);
         near(parse(text(n) + " ±" + text(t) + " in"), 25.4 * n, 25.4 * (n - t), 25.4 * (n + t));
@@ -76,7 +86,22 @@ class DimensionTextLawTest {
         "63 ± 0.2, 63, 62.8, 63.2",
         "63 ± 0.2 mm, 63, 62.8, 63.2",
         "2.5in, 63.5, 63.5, 63.5",
-        "63mm, 63, 63, 63"
+        "63mm, 63, 63, 63",
+        "8 +0.1 -0.2, 8, 7.8, 8.1",
+        "8 −0.2 +0.1, 8, 7.8, 8.1",
+        "8 +0.2 0, 8, 8, 8.2",
+        "7.9-8.1, 8, 7.9, 8.1",
+        "7.9 – 8.1 mm, 8, 7.9, 8.1",
+        "'7,9 to 8,1', 8, 7.9, 8.1",
+        "-2 to 3, 0.5, -2, 3",
+        "1/4-3/8 in, 7.9375, 6.35, 9.525",
+        "8 (±0.2), 8, 7.8, 8.2",
+        "8(+-0.2), 8, 7.8, 8.2",
+        "8 (+0.1/-0.2), 8, 7.8, 8.1",
+        "8 (h6), 8, 7.991, 8",
+        "8 mm ±0.2, 8, 7.8, 8.2",
+        "8 mm (±0.2), 8, 7.8, 8.2",
+        "1.2cm, 12, 12, 12"
     })
     void readsInchesAndSpacedSigns(String typed, double nominal, double lower, double upper) {
         near(parse(typed), nominal, lower, upper);
@@ -84,14 +109,23 @@ class DimensionTextLawTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"63, false", "63 mm, true", "3/8 in, true", "'2.5\"', true", "8 h6, false", "unknown, false"})
+    @CsvSource({
+        "63, false",
+        "63 mm, true",
+        "3/8 in, true",
+        "'2.5\"', true",
+        "8 h6, false",
+        "unknown, false",
+        "1.2 cm, true",
+        "8 mm ±0.2, true"
+    })
     void aLengthMayNameItsUnit(String typed, boolean named) {
         assertThat(DimensionText.namesUnit(typed)).isEqualTo(named);
     }
 
     @Test
     void onlyLengthsAreInInches() {
-        for (var typed : new String[] {"3/8 in", "3/8\"", "2.5\""}) {
+        for (var typed : new String[] {"3/8 in", "3/8\"", "2.5\"", "2 cm", "2 mm ±1"}) {
             assertThatThrownBy(() -> DimensionText.parse("part.massKg", typed, TYPED))
                     .isInstanceOf(Refusal.class)
                     .hasMessageContaining("part.massKg");
@@ -169,6 +203,20 @@ class DimensionTextLawTest {
                 "1e3",
                 "8 ±-0.1",
                 "8 +0.1-0.2",
+                "8 +0.2",
+                "8 -0.2",
+                "8-0.2",
+                "8 +0.2 0.1",
+                "8 to",
+                "8.1-7.9",
+                "8.1 to 7.9",
+                "1-1/4 in",
+                "7.9--8.1",
+                "8 ((±0.2))",
+                "(8 ±0.2)",
+                "8 (0.2)",
+                "8 ()",
+                "1e+400",
                 "3/8",
                 "1 1/4 mm",
                 "3/0 in",
@@ -183,5 +231,48 @@ class DimensionTextLawTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("part.lengthMm")
                 .hasMessageContaining("allowed");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "8 +0.2 | write '8 +0.2/-0' where it may only be larger, '8 ±0.2' where it may be either",
+                "8 - 0,2 mm | write '8 +0/-0,2' where it may only be smaller, '8 ±0,2' where it may be either",
+                "8-0.2 | write '8 +0/-0.2' where it may only be smaller, '8 ±0.2' where it may be either",
+                "8 +0.1-0.2 | write '8 +0.1/-0.2'",
+                "1e3 | write the number out, '1000'",
+                "2,5E-2 | write the number out, '0.025'",
+                "1-1/4 in | write '1 1/4 in' for whole and fraction of an inch",
+                "about 8 | correct the text"
+            })
+    void aRefusalSaysWhatToWrite(String typed, String mend) {
+        assertThatThrownBy(() -> parse(typed))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.mend()).isEqualTo(mend));
+    }
+
+    /// Whatever is typed is a dimension with its limits in order, kept to the letter, or one refusal.
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void anyTextIsReadOrRefused(Draw draw) {
+        var scraps = new String[] {
+            "8", "0.2", "7,9", "1/4", "+", "-", "−", "–", "±", "+/-", "/", "..", " to ", " ", " in", "\"", " mm", " cm",
+            "(", ")", "%", "h6", "e3", "unknown", ".", ","
+        };
+        for (int i = 0; i < 400; i++) {
+            var typed = new StringBuilder();
+            for (int n = draw.whole(1, 6); n > 0; n--) {
+                typed.append(scraps[draw.whole(0, scraps.length - 1)]);
+            }
+            try {
+                var d = parse(typed.toString());
+                assertThat(d.text()).isEqualTo(typed.toString().strip());
+                assertThat(!d.known() || (d.lower() <= d.nominal() && d.nominal() <= d.upper()))
+                        .isTrue();
+            } catch (Refusal r) {
+                assertThat(r.where()).isEqualTo("part.lengthMm");
+                assertThat(r.mend()).isNotEmpty();
+            }
+        }
     }
 }

@@ -25,7 +25,7 @@ class GripLawTest {
     @MethodSource("beltwright.Seeds#draws")
     void theAimLiesMidwayBetweenItsLimits(Draw draw) {
         double aim = draw.between(500, 6000);
-        for (double scatter : new double[] {FrictionGrip.HAND_KEY, FrictionGrip.TORQUE_KEY}) {
+        for (double scatter : new double[] {FrictionGrip.HAND_KEY, FrictionGrip.TORQUE_KEY, FrictionGrip.ANGLE}) {
             double low = FrictionGrip.lowestN(aim, scatter);
             double high = FrictionGrip.highestN(aim, scatter);
             assertThat(low).isBetween(0.0, aim);

@@ -323,6 +323,26 @@ class QuarterHourTest {
     }
 
     @Test
+    void whatFitDoesNotAskIsFoldedAndTheFigureUnfoldsIt() {
+        var page = tried.page();
+        page.navigate(tried.at("parts/new?kind=motor"));
+        assertThat(page.locator(".fold summary").allTextContents())
+                .hasSize(3)
+                .allMatch(text -> text.matches("(?s).*0 of \\d+ filled.*"));
+        assertThat(page.locator("[name=wireDiameterMm]").isVisible()).isFalse();
+        page.locator(".measure [data-field=wireDiameterMm]").first().dispatchEvent("click");
+        assertThat(page.locator("[name=wireDiameterMm]").isVisible()).isTrue();
+        assertThat(page.evaluate("() => document.activeElement.name")).isEqualTo("wireDiameterMm");
+        page.locator("[name=name]").fill("Odd motor");
+        page.locator("[name=wireDiameterMm]").fill("thick");
+        page.locator("#entry button").click();
+        page.locator(".asked.wrong").first().waitFor();
+        assertThat(page.locator(".asked[data-path=wireDiameterMm].wrong").isVisible())
+                .isTrue();
+        assertThat(page.locator(".fold[open]").count()).isEqualTo(1);
+    }
+
+    @Test
     void whatCannotBeTrueIsSaidBesideItsFieldAndNothingTypedIsLost() {
         var page = tried.page();
         page.navigate(tried.at("parts/new?kind=bearing"));

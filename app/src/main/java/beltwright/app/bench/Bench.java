@@ -23,7 +23,8 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
-import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URLEncoder;
@@ -35,19 +36,15 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /// Serves the bench on loopback. A page is a pure function of the store and the draft in its address.
 public final class Bench implements AutoCloseable {
-    private static final Set<String> HOSTS = Set.of("localhost", "127.0.0.1", "[::1]");
-    private static final String POLICY =
-            "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
-                    + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
+    static final String POLICY = "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
+            + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
     private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
     private static final String CHARTS = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
-    private static final int LONGEST_REQUEST = 64 * 1024;
 
     private final Workshop workshop;
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
@@ -93,15 +90,15 @@ public final class Bench implements AutoCloseable {
 
     private void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
-        config.http.maxRequestSize = LONGEST_REQUEST;
+        config.http.maxRequestSize = Door.LARGEST_TABLE; // a table; all other pages take less, and the door says so
         config.jetty.modifyHttpConfiguration(http -> {
-            http.setRequestHeaderSize(LONGEST_REQUEST);
+            http.setRequestHeaderSize(Door.LARGEST_FORM);
             http.setSendServerVersion(false);
         });
         config.jetty.multipartConfig.maxFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES); // the pages refuse in words
         config.jetty.multipartConfig.maxTotalRequestSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(RidePages.LARGEST_FORM, SizeUnit.BYTES);
-        config.routes.before(this::guard);
+        config.routes.before(new Door(this)::guard);
         config.routes.get("/", this::first);
         var pairs = new PairsPages(this);
         config.routes.get("/pairs", pairs::page);
@@ -110,12 +107,14 @@ public final class Bench implements AutoCloseable {
         config.routes.get("/kits/{kit}/mend", pairs::mend);
         var parts = new PartsPages(this);
         config.routes.get("/parts", parts::list);
-        config.routes.get("/parts/new", parts::fresh);
         config.routes.get("/parts/csv", parts::csv);
-        config.routes.get("/parts/paste", parts::paste);
-        config.routes.post("/parts/paste", parts::pasted);
-        config.routes.post("/parts/save", parts::save);
-        config.routes.get("/parts/{part}", parts::open);
+        var pastes = new PastePages(this);
+        config.routes.get("/parts/paste", pastes::paste);
+        config.routes.post("/parts/paste", pastes::pasted);
+        var entries = new EntryPages(this);
+        config.routes.get("/parts/new", entries::fresh);
+        config.routes.post("/parts/save", entries::save);
+        config.routes.get("/parts/{part}", entries::open);
         var tension = new TensionPages(this);
         config.routes.get("/kits/{kit}/tension", tension::tension);
         config.routes.get("/kits/{kit}/tension/json", tension::tensionJson);
@@ -162,31 +161,15 @@ public final class Bench implements AutoCloseable {
         config.routes.get(
                 "/uplot.css",
                 ctx -> ctx.contentType("text/css; charset=utf-8").result(resource(CHARTS + "uPlot.min.css")));
-        config.routes.exception(Refusal.class, this::refused);
+        config.routes.exception(Refusal.class, (r, ctx) -> refused(r, ctx, HttpStatus.BAD_REQUEST));
+        config.routes.exception(Door.Shut.class, Door::answer);
+        config.routes.exception(HttpResponseException.class, (e, ctx) -> Door.refused(this, e, ctx));
         config.routes.error(404, ctx -> page(ctx, "There is no such page.", "Choose a kit from the list."));
     }
 
     private static void script(JavalinConfig config, String path, String resource) {
         config.routes.get(
                 path, ctx -> ctx.contentType("text/javascript; charset=utf-8").result(resource(resource)));
-    }
-
-    /// Only this machine's own pages may talk to the bench.
-    private void guard(Context ctx) {
-        var host = Objects.requireNonNullElse(ctx.header("Host"), "");
-        if (!HOSTS.contains(host.replaceFirst(":\\d+$", ""))) {
-            throw new ForbiddenResponse("This server answers on localhost only.");
-        }
-        var origin = ctx.header("Origin");
-        boolean writes =
-                !ctx.method().name().equals("GET") && !ctx.method().name().equals("HEAD");
-        if (writes && (origin == null || !origin.equals("http://" + host))) {
-            throw new ForbiddenResponse("A change must come from the bench's own page.");
-        }
-        ctx.header("Content-Security-Policy", POLICY);
-        ctx.header("X-Content-Type-Options", "nosniff");
-        ctx.header("Referrer-Policy", "same-origin");
-        ctx.header("Cache-Control", "no-store");
     }
 
     /// {@return everything kept, read anew when another command has changed it}
@@ -270,7 +253,7 @@ public final class Bench implements AutoCloseable {
             var kept = shelf();
             var next = changes(kept, edit) ? draft.with(edit) : draft.without(edit);
             next.over(kept).kit(draft.kit());
-            ctx.redirect(seat == null ? next.address("") : next.at(seat), io.javalin.http.HttpStatus.SEE_OTHER);
+            ctx.redirect(seat == null ? next.address("") : next.at(seat), HttpStatus.SEE_OTHER);
         } catch (Refusal r) {
             ctx.status(422);
             show(
@@ -312,7 +295,7 @@ public final class Bench implements AutoCloseable {
     private void keep(Context ctx) {
         var edits = ctx.formParams("set").stream().map(Edit::parse).toList();
         workshop.keep(edits);
-        ctx.redirect("/kits/" + ctx.pathParam("kit"), io.javalin.http.HttpStatus.SEE_OTHER);
+        ctx.redirect("/kits/" + ctx.pathParam("kit"), HttpStatus.SEE_OTHER);
     }
 
     private void drawing(Context ctx) {
@@ -352,8 +335,8 @@ public final class Bench implements AutoCloseable {
         return links;
     }
 
-    private void refused(Refusal r, Context ctx) {
-        ctx.status(400);
+    void refused(Refusal r, Context ctx, HttpStatus status) {
+        ctx.status(status);
         if (Objects.requireNonNullElse(ctx.header("Accept"), "").contains("text/html")) {
             page(
                     ctx,

@@ -92,6 +92,7 @@ public final class PairsPages {
                                 Objects.requireNonNullElse(ctx.queryParam("columns"), Things.KITS), parts, drafts));
         var down = matrix.get(0);
         var across = matrix.get(1);
+        Things.meet(down, across);
         long cells = (long) down.all().size() * across.all().size();
         if (cells > MOST) {
             throw new Refusal(
@@ -126,6 +127,7 @@ public final class PairsPages {
         var shelf = bench.shelf();
         var down = named(ctx, shelf, "rows");
         var across = named(ctx, shelf, "columns");
+        Things.meet(down, across);
         ctx.contentType("application/x-ndjson; charset=utf-8");
         try (var out = new OutputStreamWriter(ctx.outputStream(), StandardCharsets.UTF_8)) {
             for (var row : down.all()) {

@@ -29,7 +29,6 @@ import org.jspecify.annotations.Nullable;
 /// A kit over a route, alone or beside another kit, and routes that are brought along.
 public final class RidePages {
     private static final int LARGEST_UPLOAD = 8 * 1024 * 1024;
-    private static final long MOST_READ_AWAY = 256L * 1024 * 1024;
     private static final int FORM_AROUND_IT = 64 * 1024;
     static final int LARGEST_FORM = LARGEST_UPLOAD + FORM_AROUND_IT;
     private static final String PAGE = "/ride";
@@ -192,7 +191,7 @@ public final class RidePages {
 
     private static Route uploaded(Context ctx) {
         if (ctx.req().getContentLengthLong() > LARGEST_FORM) {
-            readAway(ctx);
+            Door.readAway(ctx);
             throw tooLarge();
         }
         var file = ctx.uploadedFile("file");
@@ -205,19 +204,6 @@ public final class RidePages {
                 throw tooLarge();
             }
             return RouteFiles.read(file.filename(), bytes, RouteFiles.About.file(file.filename()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /// A browser shows no answer while it still sends: what is too large is read and dropped, within bounds.
-    private static void readAway(Context ctx) {
-        try (var in = ctx.req().getInputStream()) {
-            var dropped = new byte[FORM_AROUND_IT];
-            long left = MOST_READ_AWAY;
-            for (int n = 0; n >= 0 && left > 0; left -= n) {
-                n = in.read(dropped);
-            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

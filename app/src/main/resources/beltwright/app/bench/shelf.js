@@ -41,7 +41,10 @@ if (entry) {
   entry.addEventListener("change", stepAside);
   entry.addEventListener("focusin", (event) => pointAt(event.target.closest(".asked")?.dataset.path));
   document.querySelectorAll(".measure [data-field]").forEach((g) => g.addEventListener("click", () => {
-    document.getElementById("p-" + g.dataset.field)?.focus();
+    const field = document.getElementById("p-" + g.dataset.field);
+    const fold = field?.closest("details");
+    if (fold) fold.open = true;
+    field?.focus();
   }));
   entry.querySelector("[aria-invalid]")?.focus();
 }

@@ -305,12 +305,32 @@ final class Answers {
     private void idler(DriveModel m, String side) {
         var lying = m.belt.at(m.centre);
         all.put("idler-wrap" + side, Answer.exact(Math.toDegrees(lying.onIdler()), 0.25));
+        double middle = (m.faceNear + m.faceFar) / 2;
+        double half = draw.of(m.drive.belt().widthMm()) / 2;
+        all.put(
+                "idler-plane" + side,
+                Answer.exact(Math.min(middle - half - m.idlerFaceNear(), m.idlerFaceFar() - middle - half)));
+        all.put("idler-carried" + side, Answer.exact(m.idlerSeat() - middle));
+        all.put("idler-plate" + side, Answer.exact(m.idler().from() - m.plateOuter));
         if (Double.isNaN(m.centre)) {
             return;
         }
         var idler = m.idler().outline();
-        all.put("idler-wheel-pulley" + side, Answer.exact(nearest(idler, m.wheelPulley())));
-        all.put("idler-drive-pulley" + side, Answer.exact(nearest(idler, m.drivePulley())));
+        all.put("idler-wheel-pulley" + side, Answer.between(nearest(idler, m.wheelPulley())));
+        all.put("idler-drive-pulley" + side, Answer.between(nearest(idler, m.drivePulley())));
+        all.put(
+                "idler-wheel" + side,
+                Answer.between(Solid.apart(List.of(m.idler(), m.idlerHead()), List.of(m.end.wheel()))));
+        var screw = m.idlerScrew();
+        all.put("idler-screw-motor" + side, Answer.between(screw.apart(m.can())));
+        all.put("idler-screw-body" + side, Answer.between(screw.apart(m.hangerBody())));
+        double beside = screw.outline().apart(m.hangerSection());
+        if (m.drive.mount().fixing() == Mount.Fixing.FLANGE) {
+            double flange = draw.of(kit.hanger().flangeCircleMm())
+                    + kit.hanger().flangeThread().majorMm();
+            beside = Math.min(beside, screw.outline().apart(Outline.circle(0, 0, flange / 2)));
+        }
+        all.put("idler-screw-hanger" + side, Answer.between(beside));
     }
 
     private static double nearest(Outline outline, List<Solid> bodies) {

@@ -57,6 +57,7 @@ final class ChangedKits {
             "idlerAlongMm",
             "idlerAsideMm",
             "reachDiameterMm",
+            "standoffMm",
             "flangeDiameterMm",
             "boreDiameterMm",
             "slotMinMm",

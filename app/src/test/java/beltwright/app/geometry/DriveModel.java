@@ -248,17 +248,50 @@ final class DriveModel {
         return all;
     }
 
-    Solid idler() {
+    private Solid aroundIdler(String name, double diameter, double from, double to) {
         var at = beside(
                 draw.of(drive.placement().idlerAlongMm()),
                 draw.of(drive.placement().idlerAsideMm()));
-        double middle = (faceNear + faceFar) / 2;
-        double half = draw.of(drive.idler().faceWidthMm()) / 2;
-        return new Solid(
-                "idler",
-                Outline.circle(at[0], at[1], draw.of(drive.idler().reachDiameterMm()) / 2),
-                middle - half,
-                middle + half);
+        return new Solid(name, Outline.circle(at[0], at[1], diameter / 2), from, to);
+    }
+
+    /// {@return the plate to where the idler's face begins}
+    double idlerFaceNear() {
+        return plateOuter
+                + draw.of(drive.idler().standoffMm())
+                + draw.of(drive.idler().flangeThicknessMm());
+    }
+
+    double idlerFaceFar() {
+        return idlerFaceNear() + draw.of(drive.idler().faceWidthMm());
+    }
+
+    Solid idler() {
+        double flange = draw.of(drive.idler().flangeThicknessMm());
+        return aroundIdler(
+                "idler", draw.of(drive.idler().reachDiameterMm()), idlerFaceNear() - flange, idlerFaceFar() + flange);
+    }
+
+    /// {@return where its screw's head sits}
+    double idlerSeat() {
+        return plateOuter + draw.of(drive.idler().screwGripMm());
+    }
+
+    Solid idlerScrew() {
+        return aroundIdler(
+                "idler screw",
+                drive.idlerScrew().thread().majorMm(),
+                idlerSeat() - draw.of(drive.idlerScrew().lengthMm()),
+                idlerSeat());
+    }
+
+    Solid idlerHead() {
+        var screw = drive.idlerScrew();
+        return aroundIdler(
+                "idler screw's head",
+                screw.head().diameterMm(screw.thread()),
+                idlerSeat(),
+                idlerSeat() + screw.head().heightMm(screw.thread()));
     }
 
     Outline hangerSection() {

@@ -156,6 +156,8 @@ final class Everything {
         }
         if (!m.drive.idler().blank()) {
             add(side, m.idler(), "idler");
+            add(side, m.idlerScrew(), "idler screw");
+            add(side, m.idlerHead(), "idler screw");
         }
     }
 }

@@ -71,7 +71,7 @@ class IndependentGeometryTest {
         }
         assertThat(wrong).as("%d answers", all).isEmpty();
         assertThat(asked)
-                .hasSize(42)
+                .hasSize(49)
                 .allSatisfy((slug, times) -> assertThat(times).isGreaterThan(100));
         assertThat(failing).as("questions that fail somewhere").hasSizeGreaterThan(33);
         assertThat(kitsThatFail).as("about half of the kits").isBetween(KITS * 2 / 5, KITS * 3 / 5);

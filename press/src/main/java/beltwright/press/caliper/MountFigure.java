@@ -29,6 +29,9 @@ final class MountFigure {
         figure.row();
         cover(figure.view().caption("holes for a cover"));
         coverSection(figure.view().caption("plate, section"));
+        figure.row();
+        form(figure.view().caption("dowel pins and a stop against turning"));
+        formSection(figure.view().caption("mount on the hanger, section"));
     }
 
     private static void clamped(Pane pane) {
@@ -192,5 +195,37 @@ final class MountFigure {
         pane.outline(0, -6, 0, 6);
         pane.centre(-17, 0, 4, 0);
         pane.level("coverThreadDepthMm", p(-9, 27), p(0, 30), 37);
+    }
+
+    /// Around the axle: pins into the hanger, and a face that meets a nose of the hanger.
+    private static void form(Pane pane) {
+        pane.disc(AXLE, 52, Fill.PAPER);
+        pane.disc(AXLE, 16, Fill.PAPER);
+        for (int side = -1; side <= 1; side += 2) {
+            pane.disc(p(side * 16, 0), 6, Fill.PAPER);
+        }
+        pane.rectangle(-8, 26, 0, 42, Fill.PAPER);
+        pane.cross(AXLE, 30);
+        pane.centre(0, 30, 0, 48);
+        pane.centre(-16, -6, -16, 6);
+        pane.centre(16, -6, 16, 6);
+        pane.level("dowelArmMm", AXLE, p(16, 0), -34);
+        pane.upright("dowelMm", p(-16, -3), p(-16, 3), -34);
+        pane.upright("stopHeightMm", p(-8, 26), p(-8, 42), -17);
+        pane.upright("stopArmMm", AXLE, p(0, 34), 36);
+    }
+
+    /// Cut along the axle: the pin stands in both, the nose reaches over the mount's edge.
+    private static void formSection(Pane pane) {
+        pane.turned(Fill.LIGHT_METAL, "0 8, 0 26, 12 26, 12 8");
+        pane.turned(Fill.LIGHT_METAL, "12 8, 12 26, 40 26, 40 8");
+        for (int side = -1; side <= 1; side += 2) {
+            pane.rectangle(2, side * 13, 26, side * 19, Fill.PAPER);
+            pane.centre(-2, side * 16, 30, side * 16);
+        }
+        pane.rectangle(3, 26, 12, 42, Fill.PAPER);
+        pane.centre(-4, 0, 44, 0);
+        pane.level("stopWidthMm", p(3, 42), p(12, 42), 48);
+        pane.level("dowelDepthMm", p(2, -19), p(12, -19), -33);
     }
 }

@@ -207,8 +207,11 @@ final class PulleyFigures {
         }
         pane.outline(-16, -4, -16, 4);
         pane.outline(14, -4, 14, 4);
-        pane.centre(-20, 0, 18, 0);
+        pane.rectangle(-19, -24, -16, 24, Fill.LIGHT_METAL); // the mount plate
+        pane.centre(-22, 0, 18, 0);
         pane.level("faceWidthMm", p(-10, 19), p(10, 19), 27);
+        pane.level("flangeThicknessMm", p(10, 19), p(13, 19), 34);
+        pane.level("standoffMm", p(-16, 19), p(-13, 19), 34);
         pane.level("screwGripMm", p(-16, -6.5), p(14, -6.5), -27);
         pane.upright("diameterMm", p(10, -15), p(10, 15), 22);
         pane.upright("reachDiameterMm", p(13, -19), p(13, 19), 31);

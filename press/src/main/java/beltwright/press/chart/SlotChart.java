@@ -91,8 +91,12 @@ public final class SlotChart {
         sketch.text(new Point(2, y + 1), named(line.drives()), LETTERS, Anchor.START);
         sketch.text(new Point(2, y - 3), named(line.wheels()), LETTERS, Anchor.START);
         sketch.line(LEFT, y - 1, LEFT + WIDE, y - 1, LineClass.CENTRE);
+        int drawn = 0;
         for (var mark : line.marks()) {
-            mark(mark, y - 1);
+            if (mark.teeth() != drawn) { // of belts with as many teeth the best comes first; the table tells the rest
+                mark(mark, y - 1);
+            }
+            drawn = mark.teeth();
         }
         if (line.marks().isEmpty()) {
             sketch.text(new Point(LEFT + 2, y + 1), "no belt length comes near", SMALL, Anchor.START);

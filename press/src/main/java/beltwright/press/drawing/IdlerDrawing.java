@@ -78,15 +78,19 @@ record IdlerDrawing(Drive drive, DriveLayout at) {
         }
     }
 
-    /// The idler in line with the drive pulley's teeth, on a sleeve that stands on the plate.
+    /// The idler on a sleeve that stands on the plate; in line with the drive pulley's teeth while nobody measured it.
     void plan(Sketch sketch, Stations across) {
         if (!any()) {
             return;
         }
         var idler = drive.idler();
         double plate = at.plateOuterMm().nominal();
-        double middle = at.driveRimMiddleMm().nominal();
+        double flange =
+                idler.flangeThicknessMm().known() ? idler.flangeThicknessMm().nominal() : 0;
         double half = idler.faceWidthMm().nominal() / 2;
+        double middle = idler.standoffMm().known()
+                ? plate + idler.standoffMm().nominal() + flange + half
+                : at.driveRimMiddleMm().nominal();
         double head = plate + idler.screwGripMm().nominal();
         double bore = idler.screwThread().majorMm() / 2 + CLEARANCE;
         double sleeve = Math.min(runsOnMm() * 0.75, bore + 2);
@@ -117,11 +121,10 @@ record IdlerDrawing(Drive drive, DriveLayout at) {
             }
             if (flanged()) {
                 for (int end = -1; end <= 1; end += 2) {
-                    // thickness of an idler's flange is not measured
                     sketch.rectangle(
                             across.x(middle + end * half),
                             y + sign * inside,
-                            across.x(middle + end * (half - 1)),
+                            across.x(middle + end * (half + flange)),
                             y + sign * reach(),
                             Fill.STEEL,
                             sign < 0);

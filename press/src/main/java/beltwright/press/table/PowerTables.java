@@ -1,8 +1,10 @@
 package beltwright.press.table;
 
 import beltwright.quantity.Numbers;
+import beltwright.ride.LimitSheet;
 import beltwright.ride.PowerSheet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -81,22 +83,71 @@ public final class PowerTables {
                 rows);
     }
 
-    /// {@return the limits to set}
+    /// Two limits that one thing fades between, as one row: the key of its beginning, of its end, what it is called.
+    private static final List<String[]> FADING = List.of(
+            new String[] {"cut-back-from", "cut-back-to", "Supply voltage over which the draw fades"},
+            new String[] {"winding-from", "winding-to", "Winding temperature over which the current fades"});
+
+    /// Within what they spare: what stops the rider first, then what moves him, then what only wears.
+    private static final List<String> ORDER = List.of(
+            "lost-link",
+            "first-ride-current",
+            "first-ride-ramp",
+            "brake-current",
+            "drive-current",
+            "winding-from",
+            "cut-back-from",
+            "most-voltage",
+            "charge-current",
+            "battery-current",
+            "electrical-speed",
+            "ratio",
+            "pole-pairs",
+            "wheel-diameter");
+
+    /// {@return the limits to set, gathered by what they spare}
     public static Table limits(PowerSheet sheet) {
-        var rows = new ArrayList<List<String>>();
-        for (var row : sheet.limits()) {
-            var unit = row.unit().isEmpty() ? "" : " " + row.unit();
-            rows.add(List.of(
-                    row.name(),
-                    Numbers.significant(row.value(), 6) + unit,
-                    Double.isNaN(row.stated()) ? "" : Numbers.significant(row.stated(), 6) + unit,
-                    row.protects(),
-                    row.reason()));
-        }
+        var ends = FADING.stream().map(f -> f[1]).toList();
+        var rows = sheet.limits().stream()
+                .filter(row -> !ends.contains(row.key()))
+                .sorted(Comparator.comparing(LimitSheet.Row::spares).thenComparing(row -> ORDER.indexOf(row.key())))
+                .map(row -> limit(row, sheet.limits()))
+                .toList();
         return new Table(
-                List.of("Limit to set", "value", "stated", "spares", "reason"),
-                List.of("%s", "%s", "stated %s", "spares the %s", "because: %s"),
+                List.of("spares", "limit to set", "value", "stated", "reason"),
+                List.of("%s", "%s", "%s", "stated %s", "because: %s"),
                 rows);
+    }
+
+    private static List<String> limit(LimitSheet.Row row, List<LimitSheet.Row> all) {
+        var spares = row.spares().toString();
+        var unit = row.unit().isEmpty() ? "" : " " + row.unit();
+        for (var fading : FADING) {
+            if (fading[0].equals(row.key())) {
+                var end = all.stream()
+                        .filter(r -> r.key().equals(fading[1]))
+                        .findFirst()
+                        .orElseThrow();
+                return List.of(
+                        spares,
+                        fading[2],
+                        "from " + number(row.value()) + " to " + number(end.value()) + unit,
+                        Double.isNaN(row.stated()) || Double.isNaN(end.stated())
+                                ? ""
+                                : number(row.stated()) + " to " + number(end.stated()) + unit,
+                        "from: " + row.reason() + "; to: " + end.reason());
+            }
+        }
+        return List.of(
+                spares,
+                row.name(),
+                number(row.value()) + unit,
+                Double.isNaN(row.stated()) ? "" : number(row.stated()) + unit,
+                row.reason());
+    }
+
+    private static String number(double value) {
+        return Numbers.significant(value, 6);
     }
 
     private static String kmh(double speedMps) {

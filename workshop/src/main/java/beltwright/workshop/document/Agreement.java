@@ -126,6 +126,7 @@ public final class Agreement {
     private void inside(Reading.Typed typed) {
         switch (typed.document()) {
             case Document.OfPart(var part) -> {
+                bounds(typed, "", part);
                 materials(typed, part);
                 if (part instanceof Belt belt) {
                     reads(typed, "grade", belt.grade(), reference::grade);
@@ -133,6 +134,8 @@ public final class Agreement {
                 }
             }
             case Document.OfKit(var kit) -> {
+                bounds(typed, "task.", kit.task());
+                kit.placements().forEach((side, placement) -> bounds(typed, "placements." + side + ".", placement));
                 int before = mistakes.size();
                 kit.placements()
                         .forEach((side, placement) -> reads(
@@ -156,6 +159,10 @@ public final class Agreement {
                 // a route rests on nothing, and that the kit of a log is there has been asked as for a seat
             }
         }
+    }
+
+    private void bounds(Reading.Typed typed, String prefix, Object made) {
+        Bounds.of(made).forEach(w -> mistakes.add(typed.mistake(prefix + w.path(), w.wrong(), w.allowed(), w.mend())));
     }
 
     private void materials(Reading.Typed typed, Part part) {
@@ -199,6 +206,9 @@ public final class Agreement {
                         "'" + value.text() + "' cannot be true of a real one",
                         field.allowed(),
                         "check the unit and the decimal point"));
+            } else if (value.known()) {
+                Bounds.limits("values." + path, field, value)
+                        .ifPresent(w -> mistakes.add(typed.mistake(w.path(), w.wrong(), w.allowed(), w.mend())));
             }
         });
     }

@@ -149,13 +149,20 @@ public final class Changes {
             if (fields.stream().noneMatch(f -> f.path().equals(path))) {
                 throw unknown(fields);
             }
-            return RecordForm.of(made.getClass()).mapped(made, leaf -> {
+            var changed = RecordForm.of(made.getClass()).mapped(made, leaf -> {
                 if (!path.equals(prefix + leaf.path())) {
                     return leaf.value();
                 }
                 var usual = leaf.value() instanceof Dimension d ? d.provenance() : NO_SOURCE;
                 return read((at, node) -> leaf.field().read(at, node, usual));
             });
+            var before = Bounds.of(made);
+            for (var wrong : Bounds.of(changed)) {
+                if (!before.contains(wrong)) {
+                    throw new Refusal(id + "." + prefix + wrong.path(), wrong.wrong(), wrong.allowed(), wrong.mend());
+                }
+            }
+            return changed;
         }
 
         <T> T read(BiFunction<Scope, Node, @Nullable T> reader) {

@@ -20,7 +20,7 @@ final class Documents {
     static final Provenance NO_SOURCE = new Provenance(Source.ESTIMATE, "");
 
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");
-    private static final int LONGEST_ID = 60;
+    static final int LONGEST_ID = 60;
 
     private Documents() {}
 

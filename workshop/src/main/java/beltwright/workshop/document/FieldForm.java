@@ -18,7 +18,16 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /// One field of a record as it is typed: its name, its type, what it means and which values can be true.
-record FieldForm(String name, Class<?> type, String meaning, double min, double max, When when, boolean optional) {
+record FieldForm(
+        String name,
+        Class<?> type,
+        String meaning,
+        double min,
+        double max,
+        When when,
+        boolean optional,
+        String within,
+        Field.Group group) {
     private static final Pattern WHOLE_NUMBER = Pattern.compile("[+-]?[0-9]{1,9}");
     private static final List<String> TRUTH = List.of("true", "false");
 
@@ -32,11 +41,13 @@ record FieldForm(String name, Class<?> type, String meaning, double min, double 
                 field.map(Field::min).orElse(Double.NEGATIVE_INFINITY),
                 field.map(Field::max).orElse(Double.POSITIVE_INFINITY),
                 When.parse(field.map(Field::when).orElse("")),
-                component.getName().equals("note") || field.map(Field::optional).orElse(false));
+                component.getName().equals("note") || field.map(Field::optional).orElse(false),
+                field.map(Field::within).orElse(""),
+                field.map(Field::group).orElse(Field.Group.FIT));
     }
 
     FieldForm(String name, Class<?> type, String meaning, double min, double max) {
-        this(name, type, meaning, min, max, When.ALWAYS, name.equals("note"));
+        this(name, type, meaning, min, max, When.ALWAYS, name.equals("note"), "", Field.Group.FIT);
     }
 
     /// {@return what stands in a field that was left out because there is nothing to measure}

@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Field;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Unit;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.List;
 /// @param allowed what an error says is allowed
 /// @param required whether every part must say it
 /// @param choices the values to choose from, empty where any text or number can be typed
+/// @param group what reads it
 /// @param when which other field says whether there is anything to measure: `shaftForm=D`; empty for always
 public record PartField(
         String path,
@@ -20,6 +22,7 @@ public record PartField(
         String allowed,
         boolean required,
         List<String> choices,
+        Field.Group group,
         String when) {
     public PartField {
         choices = List.copyOf(choices);
@@ -35,6 +38,7 @@ public record PartField(
                 form.allowed(),
                 required,
                 form.choices(),
+                form.group(),
                 form.when() == When.ALWAYS ? "" : inside + form.when());
     }
 

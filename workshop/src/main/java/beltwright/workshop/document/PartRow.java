@@ -1,5 +1,6 @@
 package beltwright.workshop.document;
 
+import beltwright.part.Field;
 import beltwright.part.Kinds;
 import beltwright.part.Label;
 import beltwright.part.Part;
@@ -8,6 +9,7 @@ import beltwright.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
@@ -20,6 +22,9 @@ import java.util.Set;
 /// has a cell of its own for that, by its path and `.source`.
 public final class PartRow {
     public static final String ID = "id";
+    public static final String NAME = "name";
+    public static final String REVISION = "revision";
+    public static final String FIRST_REVISION = "A";
     public static final String SOURCE = "source";
     public static final String OWN_SOURCE = ".source";
 
@@ -31,9 +36,10 @@ public final class PartRow {
     /// last}
     public static List<PartField> fields(Kinds kind) {
         var fields = new ArrayList<PartField>();
-        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of(), ""));
+        fields.add(new PartField(ID, String.class, "the id", "an id", true, List.of(), Field.Group.FIT, ""));
         RecordForm.of(kind.type()).paths().forEach((path, form) -> fields.add(PartField.of(path, form)));
-        fields.add(new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of(), ""));
+        fields.add(
+                new PartField(SOURCE, Provenance.class, WHERE_READ, WHERE_READ, true, List.of(), Field.Group.FIT, ""));
         return fields;
     }
 
@@ -45,7 +51,44 @@ public final class PartRow {
     public static Reading read(String file, int line, Kinds kind, Map<String, String> cells) {
         var scope = Scope.file(file);
         var typed = Documents.read(scope, tree(line, kind, cells));
-        return new Reading(typed == null ? List.of() : List.of(typed), Set.of(), scope.uses(), scope.mistakes());
+        var mistakes = scope.mistakes();
+        if (!cells.containsKey(ID) && mistakes.removeIf(m -> m.field().equals(Document.Type.PART.toString()))) {
+            nameless(file, line, cells.getOrDefault(NAME, "").strip()).ifPresent(mistakes::add);
+        }
+        return new Reading(typed == null ? List.of() : List.of(typed), Set.of(), scope.uses(), mistakes);
+    }
+
+    /// What is said of a part without an id, unless its name is missing and said to be.
+    private static Optional<Mistake> nameless(String file, int line, String name) {
+        return name.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Mistake(
+                        file,
+                        line,
+                        ID,
+                        "no id can be made of the name '" + name + "', which has no letter a to z and no digit",
+                        "lower-case letters a to z, digits and single hyphens",
+                        "type an id as well, for example 'wheel-90'; the name may stay as it is"));
+    }
+
+    /// {@return the cells with an id made of the name where none was typed, if the name gives one}
+    public static SequencedMap<String, String> named(Map<String, String> cells) {
+        var named = new LinkedHashMap<>(cells);
+        var made = id(cells.getOrDefault(NAME, ""));
+        if (!made.isEmpty()) {
+            named.putIfAbsent(ID, made);
+        }
+        return named;
+    }
+
+    /// {@return an id made of a name: `Wheel 90 × 50` becomes `wheel-90-50`; empty where it holds nothing for an id}
+    static String id(String name) {
+        var words = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        if (words.length() <= Documents.LONGEST_ID) {
+            return words;
+        }
+        int end = words.lastIndexOf('-', Documents.LONGEST_ID);
+        return words.substring(0, end > 0 ? end : Documents.LONGEST_ID);
     }
 
     private static Node.Fields tree(int line, Kinds kind, Map<String, String> cells) {
@@ -106,5 +149,52 @@ public final class PartRow {
         cells.put(SOURCE, usual.words());
         cells.putAll(own);
         return cells;
+    }
+
+    /// {@return the cells of a kept part with what was typed over it in a form}
+    ///
+    /// A dimension that was left as it is keeps the source it has; one that was changed takes the
+    /// form's. A source typed for one dimension goes before both.
+    ///
+    /// @param typed by path, blank ones too; what is not there was not asked and stays, unless what
+    ///     it hangs on was changed
+    /// @param everywhere whether the form's source is also that of dimensions left as they are, but
+    ///     for those that have a source of their own
+    public static SequencedMap<String, String> over(Part kept, Map<String, String> typed, boolean everywhere) {
+        var was = write(kept);
+        var usual = was.getOrDefault(SOURCE, "");
+        var source = typed.getOrDefault(SOURCE, usual).strip();
+        var fields = new LinkedHashMap<String, PartField>();
+        fields(Kinds.of(kept.getClass())).forEach(field -> fields.put(field.path(), field));
+        var cells = new LinkedHashMap<String, String>();
+        fields.forEach((path, field) -> {
+            if (!typed.containsKey(path) && !left(path, fields, was, typed)) {
+                return;
+            }
+            cells.put(path, typed.getOrDefault(path, was.getOrDefault(path, "")));
+            if (field.dimension()) {
+                var own = typed.getOrDefault(path + OWN_SOURCE, "").strip();
+                if (own.isEmpty() && left(path, fields, was, typed)) {
+                    own = was.getOrDefault(path + OWN_SOURCE, everywhere ? source : usual);
+                }
+                if (!own.isEmpty() && !own.equals(source)) {
+                    cells.put(path + OWN_SOURCE, own);
+                }
+            }
+        });
+        cells.put(ID, kept.id());
+        return cells;
+    }
+
+    /// {@return whether a field was left as it is; one that was not asked hangs on another, and is left with that}
+    private static boolean left(
+            String path, Map<String, PartField> fields, Map<String, String> was, Map<String, String> typed) {
+        var before = was.getOrDefault(path, "");
+        if (typed.containsKey(path)) {
+            var now = typed.getOrDefault(path, "").strip();
+            return now.equals(before.strip()) || (now.isEmpty() && before.equals("unknown"));
+        }
+        var field = fields.get(path);
+        return field == null || field.when().isEmpty() || left(field.when().split("[=>]")[0], fields, was, typed);
     }
 }

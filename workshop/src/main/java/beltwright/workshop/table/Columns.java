@@ -2,6 +2,7 @@ package beltwright.workshop.table;
 
 import beltwright.part.Kinds;
 import beltwright.quantity.Refusal;
+import beltwright.workshop.document.PartRow;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,8 +29,8 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
     ///
     /// @param path of the field that it gives, empty where the column is left out; `id`, `source`
     ///     and a dimension's own source, `rim.faceWidthMm.source`, are fields here too
-    /// @param inches whether a length without a unit is in inches, not in mm
-    public record Column(String heading, String path, boolean inches) {
+    /// @param unit of a length without one
+    public record Column(String heading, String path, LengthUnit unit) {
         public static final String LEFT_OUT = "";
 
         public boolean leftOut() {
@@ -46,7 +47,7 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         for (var typed : headings) {
             var heading = Heading.of(typed);
             var path = names.path(heading.words()).filter(taken::add).orElse(Column.LEFT_OUT);
-            columns.add(new Column(typed, path, heading.inches()));
+            columns.add(new Column(typed, path, heading.length()));
         }
         return new Columns(kind, columns, "");
     }
@@ -58,7 +59,7 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
     /// {@return the same with one column giving another field}; a column that was only guessed to
     /// give it is left out
     ///
-    /// @param field a path or its words, with or without `[in]` or `[mm]`; empty or `-` leaves the
+    /// @param field a path or its words, with or without `[in]`, `[cm]` or `[mm]`; empty or `-` leaves the
     ///     column out
     /// @throws Refusal if there is no such heading or no such field
     public Columns with(String heading, String field) {
@@ -105,16 +106,16 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         var path = out
                 ? Column.LEFT_OUT
                 : new FieldNames(kind).path(typed.words()).orElseThrow(() -> noField(heading, typed.words(), kind));
-        boolean inches = typed.unit().isEmpty() ? Heading.of(heading).inches() : typed.inches();
+        var unit = (typed.unit().isEmpty() ? Heading.of(heading) : typed).length();
         var headings = columns.stream().map(Column::heading).toList();
         var guessed = suggested(kind, headings).columns();
         var changed = new ArrayList<Column>();
         for (int i = 0; i < columns.size(); i++) {
             var column = columns.get(i);
             boolean moved = !out && column.path().equals(path) && column.equals(guessed.get(i));
-            changed.add(moved ? new Column(column.heading(), Column.LEFT_OUT, column.inches()) : column);
+            changed.add(moved ? new Column(column.heading(), Column.LEFT_OUT, column.unit()) : column);
         }
-        changed.set(index, new Column(heading, path, inches));
+        changed.set(index, new Column(heading, path, unit));
         return new Columns(kind, changed, source);
     }
 
@@ -130,6 +131,24 @@ public record Columns(Kinds kind, List<Column> columns, String source) {
         return IntStream.range(0, columns.size())
                 .filter(i -> columns.get(i).path().equals(path))
                 .findFirst();
+    }
+
+    /// {@return the column of a field, or for an id that no column gives that of the name it is made of}
+    OptionalInt shown(String path) {
+        var own = column(path);
+        return own.isEmpty() && path.equals(PartRow.ID) ? column(PartRow.NAME) : own;
+    }
+
+    /// {@return what no column gives and every part gets nevertheless, in words}
+    public List<String> made() {
+        var made = new ArrayList<String>();
+        if (column(PartRow.ID).isEmpty()) {
+            made.add("id, made of the name");
+        }
+        if (column(PartRow.REVISION).isEmpty()) {
+            made.add("revision, " + PartRow.FIRST_REVISION);
+        }
+        return made;
     }
 
     /// {@return the headings of what is left out}

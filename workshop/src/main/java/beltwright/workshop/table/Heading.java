@@ -7,14 +7,15 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/// What a heading says: words, and a unit in brackets or behind a slash or a comma.
+/// What a heading says: words, and a unit in brackets, behind a slash or a comma, or behind `in`; a
+/// unit of length also behind a space.
 ///
-///     Face width [mm]     face width (in)     Face width / mm     massKg
+///     Face width [mm]     face width (in)     Face width / mm     Face width in cm     Face width mm     massKg
 ///
 /// @param unit its symbol, empty where the heading names none
 record Heading(String words, String unit) {
     private static final Pattern IN_BRACKETS = Pattern.compile("(.*)[\\[(]([^\\[\\]()]+)[\\])]\\s*");
-    private static final Pattern BEHIND = Pattern.compile("[/,]");
+    private static final Pattern BEHIND = Pattern.compile("[/,]|\\s+in\\s+|[\\s_](?=(?:mm|cm|inch|inches)$)");
     private static final Map<String, String> UNITS = units();
 
     private static Map<String, String> units() {
@@ -22,8 +23,13 @@ record Heading(String words, String unit) {
         Stream.of(Unit.values()).filter(u -> u != Unit.NONE).forEach(u -> units.put(u.symbol(), u.symbol()));
         Stream.of("in", "inch", "inches", "\"", "″").forEach(inch -> units.put(inch, "in"));
         units.putAll(Map.of("ohm", "Ω", "deg", "°", "Nm", "N·m", "rpm/v", "rpm/V", "RPM/V", "rpm/V"));
+        Stream.of("mm", "cm").forEach(u -> {
+            var prefix = u.equals("mm") ? "milli" : "centi";
+            Stream.of(u, prefix + "metre", prefix + "metres", prefix + "meter", prefix + "meters")
+                    .forEach(typed -> units.put(typed, u));
+        });
         // No field is in these, but a heading may be, and must then be refused.
-        Stream.of("cm", "m", "µm", "lb", "oz", "mΩ", "ft").forEach(other -> units.put(other, other));
+        Stream.of("m", "µm", "lb", "oz", "mΩ", "ft").forEach(other -> units.put(other, other));
         return units;
     }
 
@@ -52,7 +58,8 @@ record Heading(String words, String unit) {
         return exact != null ? exact : UNITS.getOrDefault(text.toLowerCase(Locale.ROOT), "");
     }
 
-    boolean inches() {
-        return unit.equals("in");
+    /// {@return the unit that it names, millimetres where it names none of a length}
+    LengthUnit length() {
+        return LengthUnit.named(unit).orElse(LengthUnit.MM);
     }
 }

@@ -34,7 +34,7 @@ public record Preview(String file, Table table, Columns columns, List<Flaw> flaw
 
     /// One row of the table, and what it gives.
     ///
-    /// @param id as typed
+    /// @param id as typed, or made of the name
     /// @param typed the part, where the row is sound in itself
     /// @param flaws by column
     public record Row(int line, String id, Optional<Reading.Typed> typed, List<Flaw> flaws) {
@@ -53,7 +53,7 @@ public record Preview(String file, Table table, Columns columns, List<Flaw> flaw
 
         private Row and(Columns columns, List<Mistake> mistakes) {
             var more = new ArrayList<>(flaws);
-            mistakes.forEach(m -> more.add(new Flaw(columns.column(RowReader.path(id, m.field())), m)));
+            mistakes.forEach(m -> more.add(new Flaw(columns.shown(RowReader.path(id, m.field())), m)));
             return new Row(line, id, typed, more);
         }
     }

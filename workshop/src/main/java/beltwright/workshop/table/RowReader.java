@@ -14,12 +14,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /// Reads the rows of one table as its columns say. What is wrong with the columns is said once,
 /// not in every row.
 final class RowReader {
     private static final String ASSUMED = "estimate"; // so that rows are read for other mistakes; never kept
+
+    /// What a table may leave out: its source may be that of the whole table, its ids are made of the names.
+    private static final Set<String> MADE = Set.of(PartRow.SOURCE, PartRow.ID, PartRow.REVISION);
 
     private final String file;
     private final Table table;
@@ -36,7 +40,7 @@ final class RowReader {
         names = new FieldNames(columns.kind());
         missing = names.required().stream()
                 .filter(field -> columns.column(field.path()).isEmpty())
-                .filter(field -> !field.path().equals(PartRow.SOURCE))
+                .filter(field -> !MADE.contains(field.path()))
                 .toList();
         missing.forEach(field -> flaw(
                 OptionalInt.empty(),
@@ -69,15 +73,15 @@ final class RowReader {
             return;
         }
         var named = Heading.of(column.heading()).unit();
-        var read = field.length() && column.inches() ? "in" : field.unit().symbol();
+        var read = field.length() ? column.unit().symbol() : field.unit().symbol();
         if (!named.isEmpty() && !named.equals(read)) {
             flaw(
                     OptionalInt.of(index),
                     column.path(),
                     "the heading '" + column.heading().strip() + "' names " + named + ", but the column is read in "
                             + read,
-                    field.length() ? "mm or in" : read,
-                    field.length() && (named.equals("in") || named.equals("mm"))
+                    field.length() ? LengthUnit.allowed() : read,
+                    field.length() && LengthUnit.named(named).isPresent()
                             ? "read the column as " + named
                             : "convert the values, and name " + read + " in the heading");
         }
@@ -127,13 +131,13 @@ final class RowReader {
             var id = cells.getOrDefault(PartRow.ID, "").strip();
             var reading = PartRow.read(file, row.line(), columns.kind(), cells);
             var found = reading.mistakes().stream()
-                    .map(mistake -> new Flaw(columns.column(path(id, mistake.field())), mistake))
+                    .map(mistake -> new Flaw(columns.shown(path(id, mistake.field())), mistake))
                     .filter(flaw -> flaw.column().isPresent()
                             || !saidAbove(path(id, flaw.mistake().field())))
                     .collect(Collectors.toCollection(ArrayList::new));
             var before = id.isEmpty() ? null : first.putIfAbsent(id, row.line());
             if (before != null) {
-                found.add(new Flaw(columns.column(PartRow.ID), twice(row.line(), id, before)));
+                found.add(new Flaw(columns.shown(PartRow.ID), twice(row.line(), id, before)));
             }
             rows.add(
                     new Preview.Row(row.line(), id, reading.documents().stream().findFirst(), found));
@@ -146,6 +150,15 @@ final class RowReader {
     }
 
     private Mistake twice(int line, String id, int before) {
+        if (columns.column(PartRow.ID).isEmpty()) {
+            return new Mistake(
+                    file,
+                    line,
+                    id,
+                    "this name gives the id '" + id + "', and so does that in line " + before,
+                    "names that give an id each, or a column 'id'",
+                    "change one of the two names, or add a column 'id'");
+        }
         return new Mistake(
                 file,
                 line,
@@ -163,7 +176,7 @@ final class RowReader {
         return !id.isEmpty() && field.startsWith(id + ".") ? field.substring(id.length() + 1) : field;
     }
 
-    /// {@return the cells of a row by the path of their field, a length in inches with its unit}
+    /// {@return the cells of a row by the path of their field, a length not in millimetres with its unit}
     private Map<String, String> cells(List<String> row) {
         var cells = new LinkedHashMap<String, String>();
         for (int i = 0; i < row.size(); i++) {
@@ -175,7 +188,8 @@ final class RowReader {
         if (cells.getOrDefault(PartRow.SOURCE, "").isEmpty()) {
             cells.put(PartRow.SOURCE, source);
         }
-        return cells;
+        cells.putIfAbsent(PartRow.REVISION, PartRow.FIRST_REVISION);
+        return PartRow.named(cells);
     }
 
     private String cell(Columns.Column column, String typed) {
@@ -186,6 +200,6 @@ final class RowReader {
         var text = typed.strip();
         boolean length = field.length() && field.path().equals(column.path());
         boolean bare = !text.isEmpty() && !text.equals("unknown") && !DimensionText.namesUnit(text);
-        return column.inches() && length && bare ? text + " in" : text;
+        return length && bare ? column.unit().with(text) : text;
     }
 }

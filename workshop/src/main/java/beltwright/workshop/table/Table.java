@@ -18,7 +18,7 @@ public record Table(List<String> headings, int line, List<Row> rows) {
     /// The name in messages of a table that is in no file.
     public static final String PASTED = "pasted table";
 
-    public static final int MOST_ROWS = 2_000;
+    public static final int MOST_ROWS = 5_000;
     public static final int MOST_COLUMNS = 200;
     public static final int LARGEST = 1024 * 1024;
 

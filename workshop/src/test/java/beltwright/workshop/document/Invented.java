@@ -167,7 +167,13 @@ public final class Invented {
     private Object value(FieldForm field, String of) {
         if (field.dimension()) {
             var provenance = new Provenance(one(Source.values()), note());
-            return dimension(of, field.min(), field.max(), random.nextBoolean() ? provenance : SHEET);
+            var from = random.nextBoolean() ? provenance : SHEET;
+            double least = field.name().equals("outsideMm") ? 30.5 : field.min(); // wider than any bore
+            for (var d = dimension(of, least, field.max(), from); ; d = dimension(of, least, field.max(), from)) {
+                if (Bounds.limits("", field, d).isEmpty()) {
+                    return d;
+                }
+            }
         }
         if (field.type() == int.class) {
             return (int) field.min() + random.nextInt((int) (field.max() - field.min()) + 1);

@@ -17,27 +17,37 @@ class ColumnsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "canDiameterMm | canDiameterMm | false",
-                "Can diameter | canDiameterMm | false",
-                "can diameter [mm] | canDiameterMm | false",
-                "can diameter (in) | canDiameterMm | true",
-                "Can diameter / inch | canDiameterMm | true",
-                "CAN DIAMETER, mm | canDiameterMm | false",
-                "diameter of the turning can | canDiameterMm | false",
-                "Mass [kg] | massKg | false",
-                "kv [rpm/V] | kvRpmPerV | false",
-                "kv / rpm/V | kvRpmPerV | false",
-                "bolt holes | boltHoles | false",
-                "Part | id | false",
-                "Source | source | false",
-                "can diameter source | canDiameterMm.source | false",
-                "name source | '' | false",
-                "colour | '' | false",
-                "'' | '' | false",
+                "canDiameterMm | canDiameterMm | MM",
+                "Can diameter | canDiameterMm | MM",
+                "can diameter [mm] | canDiameterMm | MM",
+                "can diameter (in) | canDiameterMm | INCH",
+                "Can diameter / inch | canDiameterMm | INCH",
+                "CAN DIAMETER, mm | canDiameterMm | MM",
+                "diameter of the turning can | canDiameterMm | MM",
+                "Can diameter [cm] | canDiameterMm | CM",
+                "Can diameter in mm | canDiameterMm | MM",
+                "can diameter in inches | canDiameterMm | INCH",
+                "Can diameter in centimetres | canDiameterMm | CM",
+                "can_diameter_cm | canDiameterMm | CM",
+                "Can diameter mm | canDiameterMm | MM",
+                "Can Diameter inch | canDiameterMm | INCH",
+                "shaft length (mm) | shaftLengthMm | MM",
+                "Shaft diameter [inch] | shaftDiameterMm | INCH",
+                "Mass in kg | massKg | MM",
+                "Mass [kg] | massKg | MM",
+                "kv [rpm/V] | kvRpmPerV | MM",
+                "kv / rpm/V | kvRpmPerV | MM",
+                "bolt holes | boltHoles | MM",
+                "Part | id | MM",
+                "Source | source | MM",
+                "can diameter source | canDiameterMm.source | MM",
+                "name source | '' | MM",
+                "colour | '' | MM",
+                "'' | '' | MM",
             })
-    void aHeadingIsUnderstood(String heading, String path, boolean inches) {
+    void aHeadingIsUnderstood(String heading, String path, LengthUnit unit) {
         assertThat(Columns.suggested(Kinds.MOTOR, List.of(heading)).columns())
-                .containsExactly(new Columns.Column(heading, path, inches));
+                .containsExactly(new Columns.Column(heading, path, unit));
     }
 
     @Test
@@ -72,9 +82,9 @@ class ColumnsTest {
                 .with("length", "-");
         assertThat(columns.columns())
                 .containsExactly(
-                        new Columns.Column("Ø [in]", "outsideMm", true),
-                        new Columns.Column("length", "", false),
-                        new Columns.Column("colour", "boreMm", false));
+                        new Columns.Column("Ø [in]", "outsideMm", LengthUnit.INCH),
+                        new Columns.Column("length", "", LengthUnit.MM),
+                        new Columns.Column("colour", "boreMm", LengthUnit.MM));
         assertThat(columns.leftOut()).containsExactly("length");
     }
 
@@ -95,9 +105,9 @@ class ColumnsTest {
                         .with("Ø, in=bore [in],a=b=length,Price=-")
                         .columns())
                 .containsExactly(
-                        new Columns.Column("Ø, in", "boreMm", true),
-                        new Columns.Column("a=b", "lengthMm", false),
-                        new Columns.Column("Price", "", false));
+                        new Columns.Column("Ø, in", "boreMm", LengthUnit.INCH),
+                        new Columns.Column("a=b", "lengthMm", LengthUnit.MM),
+                        new Columns.Column("Price", "", LengthUnit.MM));
     }
 
     @Test
@@ -110,7 +120,8 @@ class ColumnsTest {
         assertThatThrownBy(() -> columns.with("id", "kv"))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("columns.id: 'kv' is not a field of a sleeve; allowed: id, name, ");
-        assertThatThrownBy(() -> new Columns(Kinds.SLEEVE, List.of(new Columns.Column("a", "kvRpmPerV", false)), ""))
+        assertThatThrownBy(() ->
+                        new Columns(Kinds.SLEEVE, List.of(new Columns.Column("a", "kvRpmPerV", LengthUnit.MM)), ""))
                 .isInstanceOf(Refusal.class);
     }
 }

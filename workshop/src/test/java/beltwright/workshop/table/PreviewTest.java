@@ -96,7 +96,7 @@ class PreviewTest {
     @Test
     void whatIsWrongWithTheColumnsIsSaidOnce() {
         var table = Table.parse("""
-                id,bore [cm],Bore,length [mm],mass [g]
+                id,bore [ft],Bore,length [mm],mass [g]
                 ring-a,8,8,10,5
                 ring-b,8,8,10,5
                 """);
@@ -105,19 +105,18 @@ class PreviewTest {
         columns = new Columns(
                 Kinds.SLEEVE,
                 columns.columns().stream()
-                        .map(c -> c.heading().equals("Bore") ? new Columns.Column("Bore", "boreMm", false) : c)
+                        .map(c -> c.heading().equals("Bore") ? new Columns.Column("Bore", "boreMm", LengthUnit.MM) : c)
                         .toList(),
                 "");
         assertThat(Preview.of("t", table, columns).mistakes())
                 .extracting(Object::toString)
                 .satisfiesExactlyInAnyOrder(
                         m -> assertThat(m).startsWith("t:1: name: no column gives it; "),
-                        m -> assertThat(m).startsWith("t:1: revision: no column gives it; "),
                         m -> assertThat(m)
                                 .startsWith(
-                                        "t:1: boreMm: the heading 'bore [cm]' names cm, but the column is read in mm; mm or in;"
+                                        "t:1: boreMm: the heading 'bore [ft]' names ft, but the column is read in mm; mm, cm, in;"
                                                 + " convert the values, and name mm in the heading"),
-                        m -> assertThat(m).startsWith("t:1: boreMm: two columns give it, 'bore [cm]' and 'Bore'"),
+                        m -> assertThat(m).startsWith("t:1: boreMm: two columns give it, 'bore [ft]' and 'Bore'"),
                         m -> assertThat(m)
                                 .startsWith(
                                         "t:1: massKg: the heading 'mass [g]' names g, but the column is read in kg"),
@@ -126,7 +125,72 @@ class PreviewTest {
                 .extracting(Object::toString)
                 .contains(
                         "t:1: source: 'a guess' names no source; one of measured, data sheet, standard, "
-                                + "said by a customer, estimate, then a comma and a note; write for example 'measured, caliper'");
+                                + "said by a customer, estimate, then a comma and a note; or what it was measured with; write for example 'measured, caliper'");
+    }
+
+    @Test
+    void idAndRevisionAreMadeWhereNoColumnGivesThem() {
+        var preview = preview("""
+                Name,Bore in mm,outside (cm),Length [inch]
+                Ring A × 10,8,1.4,3/8
+                Ring B,8 ± 0.1,1.4 ± 0.01,10 mm
+                """);
+        assertThat(preview.mistakes()).isEmpty();
+        assertThat(preview.columns().made()).containsExactly("id, made of the name", "revision, A");
+        assertThat(preview.parts())
+                .extracting(p -> p.id() + " " + p.label().revision())
+                .containsExactly("ring-a-10 A", "ring-b A");
+        var first = (Sleeve) preview.parts().getFirst();
+        assertThat(first.boreMm().text()).isEqualTo("8");
+        assertThat(first.outsideMm().nominal()).isEqualTo(14);
+        assertThat(first.lengthMm().nominal()).isCloseTo(9.525, org.assertj.core.api.Assertions.within(1e-9));
+        var second = (Sleeve) preview.parts().getLast();
+        assertThat(second.outsideMm().text()).isEqualTo("1.4 ± 0.01 cm");
+        assertThat(second.outsideMm().lower()).isCloseTo(13.9, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(second.lengthMm().nominal()).isEqualTo(10);
+        assertThat(workshop.importTable(preview, false).saved()).hasSize(2);
+
+        var again = workshop.against(preview, false);
+        assertThat(again.rows())
+                .allSatisfy(row -> assertThat(row.flaws())
+                        .singleElement()
+                        .satisfies(flaw -> assertThat(flaw.column()).hasValue(0)));
+        assertThat(workshop.importTable(preview, true).mistakes()).isEmpty();
+    }
+
+    @Test
+    void namesThatGiveNoIdOrOneTwiceAreSaidInTheirCells() {
+        var preview = preview("""
+                bore,name
+                8,Ring (A)
+                8,ring a
+                8,кольцо
+                8,
+                8,Ring B
+                """);
+        assertThat(preview.mistakes())
+                .extracting(Object::toString)
+                .satisfiesExactly(
+                        m -> assertThat(m)
+                                .startsWith("sleeves.csv:3: ring-a: this name gives the id 'ring-a', and so does"
+                                        + " that in line 2; names that give an id each, or a column 'id'; "),
+                        m -> assertThat(m)
+                                .startsWith("sleeves.csv:4: id: no id can be made of the name 'кольцо', which has no"
+                                        + " letter a to z and no digit; "),
+                        m -> assertThat(m).startsWith("sleeves.csv:5: name: is empty; "));
+        assertThat(preview.rows().stream()
+                        .flatMap(row -> row.flaws().stream())
+                        .map(f -> f.column().orElse(-1)))
+                .containsExactly(1, 1, 1);
+        assertThat(workshop.importTable(preview, true).saved()).isEmpty();
+        assertThat(workshop.store().documents()).isEmpty();
+    }
+
+    @Test
+    void aNameMayBeLongerThanAnId() {
+        var preview = preview("name,bore\n" + "A very long name ".repeat(9) + ",8\n");
+        assertThat(preview.mistakes()).isEmpty();
+        assertThat(preview.parts().getFirst().id()).hasSizeBetween(50, 60).endsWith("long-name-a-very");
     }
 
     @Test

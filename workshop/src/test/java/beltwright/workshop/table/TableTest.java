@@ -73,7 +73,7 @@ class TableTest {
         assertThat(Table.parse("id\n" + "a\n".repeat(Table.MOST_ROWS)).rows()).hasSize(Table.MOST_ROWS);
         assertThatThrownBy(() -> Table.parse("id\n" + "a\n".repeat(Table.MOST_ROWS + 1)))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("more than 2000 rows");
+                .hasMessageContaining("more than 5000 rows");
         assertThatThrownBy(() -> Table.parse("a,".repeat(Table.MOST_COLUMNS) + "a\n1"))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("has 201 columns");
