@@ -96,6 +96,11 @@ public record TensionCard(
         public boolean ends() {
             return tensionN < TensionLimit.HIGHEST_N;
         }
+
+        /// {@return the same of the other side}
+        private Stands on(Side was, Side is) {
+            return new Stands(part, tensionN, question.replace("." + was, "." + is));
+        }
     }
 
     /// {@return one card for each drive}
@@ -302,7 +307,7 @@ public record TensionCard(
                 leastN,
                 mostN,
                 because,
-                stands,
+                stands.stream().map(st -> st.on(side, on)).toList(),
                 band,
                 sure,
                 effectiveN,
