@@ -47,6 +47,7 @@ class ReadsTest {
             "one-piece", Set.of("HANGER"),
             "cover-wheel", Set.of("INNER_BEARING"),
             "hanger-joint-flange", Set.of("WHEEL"), // the one flanged kit is held back by its controller, not its grip
+            "hub-clamp", Set.of("WHEEL"), // the same of the one kit whose hub is clamped
             "motor-body", Set.of("MOUNT"),
             "motors-apart", Set.of("DRIVE_PULLEY", "WHEEL_PULLEY"),
             "tension-band", Set.of("placement"),
@@ -79,6 +80,7 @@ class ReadsTest {
     static void moveEverything() {
         DemoKits.ids().forEach(id -> moveEverything(DemoKits.SHELF, id));
         moveEverything(FormKits.pinned(), FormKits.PINNED);
+        moveEverything(FormKits.clamped(2), FormKits.CLAMPED);
     }
 
     private static void moveEverything(Shelf shelf, String id) {

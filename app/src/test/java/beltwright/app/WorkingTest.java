@@ -38,10 +38,11 @@ class WorkingTest {
     }
 
     @Test
-    void aKitWithPinsEndsAtTheSameBitsAndEvaluates() {
-        var kit = FormKits.pinned().kit(FormKits.PINNED);
-        sameBits(List.of(kit));
-        assertThat(evaluated(List.of(kit))).isGreaterThan(300);
+    void kitsWithPinsOrAClampedHubEndAtTheSameBitsAndEvaluate() {
+        var kits = List.of(
+                FormKits.pinned().kit(FormKits.PINNED), FormKits.clamped(2).kit(FormKits.CLAMPED));
+        sameBits(kits);
+        assertThat(evaluated(kits)).isGreaterThan(600);
     }
 
     private static void sameBits(List<Kit> kits) {

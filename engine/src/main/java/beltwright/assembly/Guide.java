@@ -20,6 +20,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /// Box, steps and the proof that they meet. The box is counted from the joints; the steps count for themselves.
 public final class Guide {
@@ -207,17 +208,7 @@ public final class Guide {
         var tension = byKey.get("tension." + drive.side());
         var hertz = byKey.get("span-frequency." + drive.side());
         var force = byKey.get("deflection-force." + drive.side());
-        if (drive.setScrew().blank()) {
-            does.add(
-                    "Lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie in one"
-                            + " plane.");
-        } else {
-            var setScrews = Torques.screw(drive.setScrew());
-            does.add(
-                    "Loosen the set screws, lay a straightedge across the rims of both pulleys and slide the drive pulley until they lie"
-                            + " in one plane. Tighten the set screws"
-                            + (setScrews == null ? "." : " to " + Numbers.fixed(setScrews.torqueNm(), 1) + " N·m."));
-        }
+        does.add(aligned(drive));
         does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
         if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
             does.add("Roll the wheel a full turn, then pluck the span"
@@ -251,6 +242,31 @@ public final class Guide {
                 List.of());
     }
 
+    /// {@return how both pulleys come into one plane, and what then gets its torque}
+    private static String aligned(Drive drive) {
+        var straightedge =
+                "ay a straightedge across the rims of both pulleys and slide the drive pulley until they lie";
+        var hub = drive.hubScrew();
+        if (drive.setScrew().blank() && hub.blank()) {
+            return "L" + straightedge + " in one plane.";
+        }
+        var tighten = new ArrayList<String>();
+        if (!hub.blank()) {
+            var torque = Torques.screw(hub);
+            tighten.add("the hub screws" + (drive.drivePulley().hubScrews() > 1 ? " in turn" : "") + to(torque));
+        }
+        if (!drive.setScrew().blank()) {
+            tighten.add("the set screws" + to(Torques.screw(drive.setScrew())));
+        }
+        var loosen = hub.blank() ? "set screws" : drive.setScrew().blank() ? "hub screws" : "set screws and hub screws";
+        return "Loosen the " + loosen + ", l" + straightedge + " in one plane. Tighten "
+                + String.join(", then ", tighten) + ".";
+    }
+
+    private static String to(Step.@Nullable Torque torque) {
+        return torque == null ? "" : " to " + Numbers.fixed(torque.torqueNm(), 1) + " N·m";
+    }
+
     /// {@return between which readings the belt may be left, or why there are none}
     private static String band(TensionCard card) {
         if (!card.known()) {
@@ -271,6 +287,9 @@ public final class Guide {
         tools.add(Tools.hexKey(drive.motorScrew().head(), drive.motorScrew().thread()));
         if (!drive.setScrew().blank()) {
             tools.add(Tools.hexKey(drive.setScrew().head(), drive.setScrew().thread()));
+        }
+        if (!drive.hubScrew().blank()) {
+            tools.add(Tools.hexKey(drive.hubScrew().head(), drive.hubScrew().thread()));
         }
         tools.addAll(List.of("phone with a tuner, or spring scale and rule", "straightedge", "torque wrench"));
         return List.copyOf(tools);

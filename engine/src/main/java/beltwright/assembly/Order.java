@@ -105,7 +105,8 @@ final class Order {
     private void drive(Drive drive) {
         var side = drive.side();
         var motor = joint(side, Role.MOTOR, Joint.Way.SCREWS);
-        var pulley = joint(side, Role.DRIVE_PULLEY, Joint.Way.SET_SCREWS);
+        var pulley = first(
+                joint(side, Role.DRIVE_PULLEY, Joint.Way.SET_SCREWS), joint(side, Role.DRIVE_PULLEY, Joint.Way.CLAMP));
         var wheelPulley = first(
                 joint(side, Role.WHEEL_PULLEY, Joint.Way.SCREWS), joint(side, Role.WHEEL_PULLEY, Joint.Way.PRESS_FIT));
         var belt = joint(side, Role.BELT, Joint.Way.TEETH);
@@ -211,7 +212,7 @@ final class Order {
         }
         return switch (joint.by()) {
             case PRESS_FIT -> 1;
-            case CLAMP, ONE_PIECE -> 2;
+            case CLAMP, ONE_PIECE -> joint.of().getFirst().role() == Role.DRIVE_PULLEY ? 4 : 2;
             case SCREWS -> 3;
             case SET_SCREWS -> 4;
             case TEETH -> 5;

@@ -18,6 +18,8 @@ import java.util.Optional;
 
 /// What a step says, from the joint it makes and the parts it joins.
 final class StepWords {
+    private static final String PULLEY_SLIPS = "A pulley that slips on its shaft neither drives nor brakes.";
+
     /// - Source: common practice, no source.
     private static final String PLASTIC =
             "Printed or moulded plastic carries the belt's load here: it creeps, softens when warm and breaks without"
@@ -40,7 +42,8 @@ final class StepWords {
         }
         var onto = joint.of().size() > 1 ? " " + onto(joint) : "";
         return switch (joint.by()) {
-            case CLAMP -> "Clamp the " + added + onto;
+            case CLAMP ->
+                added.role() == Role.DRIVE_PULLEY ? "Fix the " + added + " on the shaft" : "Clamp the " + added + onto;
             case SCREWS -> "Screw the " + added + onto;
             case SET_SCREWS -> "Fix the " + added + " on the shaft";
             case PRESS_FIT -> "Press the " + added + onto;
@@ -75,7 +78,14 @@ final class StepWords {
         var added = joint.of().getFirst();
         var does = new ArrayList<String>();
         switch (joint.by()) {
-            case CLAMP -> drive(kit, joint).ifPresent(d -> clamp(d, does));
+            case CLAMP ->
+                drive(kit, joint).ifPresent(d -> {
+                    if (added.role() == Role.DRIVE_PULLEY) {
+                        pulley(d, does);
+                    } else {
+                        clamp(d, does);
+                    }
+                });
             case SCREWS -> screws(kit, joint, does);
             case SET_SCREWS -> drive(kit, joint).ifPresent(d -> pulley(d, does));
             case PRESS_FIT -> {
@@ -179,15 +189,26 @@ final class StepWords {
         does.add((keyed ? "Lay the key in the shaft, then slide" : "Slide") + " the pulley on, hub towards the "
                 + d.drivePulley().hubSide() + ", "
                 + Numbers.fixed(d.placement().pulleyStandoffMm().nominal(), 1) + " mm from the plate to its near end.");
-        does.add(
-                switch (d.motor().shaftForm()) {
-                    case FLAT -> "Nip the set screws, one of them square on the flat of the shaft" + apart(d) + ".";
-                    case TWO_FLATS -> "Nip the set screws, each square on a flat of the shaft" + apart(d) + ".";
-                    case KEYED ->
-                        "Nip the set screw; it keeps the pulley from moving along the shaft, the key turns it.";
-                    case ROUND -> "Nip the set screws in turn" + apart(d) + ".";
-                });
-        does.add("They get their torque when the belt is aligned.");
+        if (!d.setScrew().blank()) {
+            does.add(nipped(d));
+        }
+        if (!d.hubScrew().blank()) {
+            does.add(
+                    "Shaft and bore must be clean and dry, the slit not over a flat. Turn the hub screws in by hand until"
+                            + " the pulley just stays where it is.");
+        }
+        if (!d.setScrew().blank() || !d.hubScrew().blank()) {
+            does.add("They get their torque when the belt is aligned.");
+        }
+    }
+
+    private static String nipped(Drive d) {
+        return switch (d.motor().shaftForm()) {
+            case FLAT -> "Nip the set screws, one of them square on the flat of the shaft" + apart(d) + ".";
+            case TWO_FLATS -> "Nip the set screws, each square on a flat of the shaft" + apart(d) + ".";
+            case KEYED -> "Nip the set screw; it keeps the pulley from moving along the shaft, the key turns it.";
+            case ROUND -> "Nip the set screws in turn" + apart(d) + ".";
+        };
     }
 
     private static String apart(Drive d) {
@@ -239,8 +260,10 @@ final class StepWords {
             case ONE_PIECE -> cautions.add("A cracked hanger is scrap: never straighten or weld it.");
             case CLAMP ->
                 cautions.add(
-                        "A mount that turns on the hanger throws the belt off: check the clamp after every strike.");
-            case SET_SCREWS -> cautions.add("A pulley that slips on its shaft neither drives nor brakes.");
+                        joint.of().getFirst().role() == Role.DRIVE_PULLEY
+                                ? PULLEY_SLIPS
+                                : "A mount that turns on the hanger throws the belt off: check the clamp after every strike.");
+            case SET_SCREWS -> cautions.add(PULLEY_SLIPS);
             case SLIDE -> {
                 if (joint.of().getFirst().role() == Role.WHEEL
                         && drive(kit, joint).isPresent()) {

@@ -46,8 +46,13 @@ public final class Assumed {
             new Rule(Task::mountC, WARM));
 
     /// Seats whose screws or nut are asked what they press, and so for their preload.
-    private static final Set<Role> TIGHTENED =
-            Set.of(Role.MOTOR_SCREWS, Role.CLAMP_SCREWS, Role.FLANGE_SCREWS, Role.PULLEY_SCREWS, Role.AXLE_NUT);
+    private static final Set<Role> TIGHTENED = Set.of(
+            Role.MOTOR_SCREWS,
+            Role.CLAMP_SCREWS,
+            Role.FLANGE_SCREWS,
+            Role.HUB_SCREWS,
+            Role.PULLEY_SCREWS,
+            Role.AXLE_NUT);
 
     private Assumed() {}
 

@@ -30,6 +30,7 @@ public final class Checks {
                     SlotStrengthChecks.all(),
                     HangerJointChecks.all(),
                     ShaftJointChecks.all(),
+                    ClampHubChecks.all(),
                     PlateChecks.all(),
                     AxleStrengthChecks.all(),
                     BearingLoadChecks.all(),

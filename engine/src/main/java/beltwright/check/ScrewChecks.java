@@ -8,6 +8,7 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
+import beltwright.part.Material;
 import beltwright.part.Material.Property;
 import beltwright.part.Screw;
 import beltwright.part.StandardSizes;
@@ -45,6 +46,7 @@ final class ScrewChecks {
     enum Place {
         MOTOR("motor-screw", "motor screw", Role.MOTOR_SCREWS, Role.MOTOR, "the windings"),
         CLAMP("clamp-screw", "clamp screw", Role.CLAMP_SCREWS, Role.MOUNT, "the bottom of its hole"),
+        HUB("hub-screw", "hub screw", Role.HUB_SCREWS, Role.DRIVE_PULLEY, "the bottom of its hole"),
         PULLEY("pulley-screw", "pulley screw", Role.PULLEY_SCREWS, Role.WHEEL_PULLEY, "the bottom of its hole"),
         FLANGE("flange-screw", "flange screw", Role.FLANGE_SCREWS, Role.HANGER, "the bottom of its hole"),
         COVER("cover-screw", "cover screw", Role.COVER_SCREWS, Role.MOUNT, "the bottom of its hole"),
@@ -54,7 +56,7 @@ final class ScrewChecks {
         Role[] clamped() {
             return switch (this) {
                 case MOTOR -> new Role[] {seat, into, Role.MOUNT, Role.MOTOR_WASHERS};
-                case CLAMP -> new Role[] {seat, into};
+                case CLAMP, HUB -> new Role[] {seat, into};
                 case PULLEY -> new Role[] {seat, into, Role.WHEEL};
                 case FLANGE -> new Role[] {seat, into, Role.MOUNT};
                 case COVER -> new Role[] {seat, into, Role.COVER};
@@ -80,6 +82,7 @@ final class ScrewChecks {
             return switch (this) {
                 case MOTOR -> d.motorScrew();
                 case CLAMP -> d.clampScrew();
+                case HUB -> d.hubScrew();
                 case PULLEY -> d.pulleyScrew();
                 case FLANGE -> d.flangeScrew();
                 case COVER -> d.coverScrew();
@@ -92,6 +95,7 @@ final class ScrewChecks {
             return switch (this) {
                 case MOTOR -> d.motor().thread();
                 case CLAMP -> d.mount().clampThread();
+                case HUB -> d.drivePulley().hubScrewThread();
                 case PULLEY -> d.wheelPulley().screwThread();
                 case FLANGE -> s.kit().hanger().flangeThread();
                 case COVER -> d.mount().coverThread();
@@ -104,6 +108,7 @@ final class ScrewChecks {
             return switch (this) {
                 case MOTOR -> d.motor().threadDepthMm();
                 case CLAMP -> d.mount().clampThreadDepthMm();
+                case HUB -> d.drivePulley().hubThreadDepthMm();
                 case PULLEY -> d.wheelPulley().threadDepthMm();
                 case FLANGE -> s.kit().hanger().flangeThreadDepthMm();
                 case COVER -> d.mount().coverThreadDepthMm();
@@ -116,6 +121,7 @@ final class ScrewChecks {
             return switch (this) {
                 case MOTOR -> d.motor().threadMaterial();
                 case CLAMP, COVER, IDLER -> d.mount().material();
+                case HUB -> d.drivePulley().material();
                 case PULLEY -> d.wheelPulley().material();
                 case FLANGE -> s.kit().hanger().material();
             };
@@ -132,6 +138,7 @@ final class ScrewChecks {
                             minus("t", d.mount().plateThicknessMm()),
                             minus("t_washer", d.motorWasher().thicknessMm()));
                 case CLAMP -> List.of(length, minus("t_grip", d.mount().clampGripMm()));
+                case HUB -> List.of(length, minus("t_grip", d.drivePulley().hubScrewGripMm()));
                 case PULLEY -> List.of(length, minus("t_grip", d.end().wheel().screwGripMm()));
                 case FLANGE -> List.of(length, minus("t_grip", d.mount().flangeGripMm()));
                 case COVER -> List.of(length, minus("t_grip", d.cover().screwGripMm()));
@@ -268,7 +275,30 @@ final class ScrewChecks {
                     Tension.tightestN(s, At.WORST, place.seat, thread, screw.strength()),
                     "N",
                     "highest preload");
-            var material = s.kit().reference().material(place.material(s));
+            var material = place.material(s);
+            if (material.isBlank()) { // of a drive pulley it may be
+                Made.given(w, "τ", s, s.drive().drivePulley().id() + ".material", material, Property.SHEAR);
+            } else {
+                quote(s, w, s.kit().reference().material(material));
+            }
+            w.line(
+                    "A_1",
+                    "π·d/p·(p/2 + 0.57735·(d − d2))",
+                    ThreadStrip.areaPerMm(thread),
+                    "mm²/mm",
+                    "sheared area per length");
+            w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
+            boolean plastic = Made.plastic(s, material);
+            if (plastic) {
+                w.given("k_creep", "share of it borne for months", Made.lastingShare(s, material), "", HABIT);
+            }
+            var shear = plastic ? "(k_creep·τ)" : "τ";
+            out.set(
+                    w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"),
+                    engaged);
+        }
+
+        private static void quote(Subject s, Working w, Material material) {
             w.given(
                     "τ",
                     "shear strength, " + material.name(),
@@ -278,21 +308,6 @@ final class ScrewChecks {
             if (Double.isNaN(material.shearMpa())) {
                 w.needs("shear strength of " + material.id());
             }
-            w.line(
-                    "A_1",
-                    "π·d/p·(p/2 + 0.57735·(d − d2))",
-                    ThreadStrip.areaPerMm(thread),
-                    "mm²/mm",
-                    "sheared area per length");
-            w.given("n", "factor against stripping", STRIP_FACTOR, "", HABIT);
-            boolean plastic = Made.plastic(s, material.id());
-            if (plastic) {
-                w.given("k_creep", "share of it borne for months", Made.lastingShare(s, material.id()), "", HABIT);
-            }
-            var shear = plastic ? "(k_creep·τ)" : "τ";
-            out.set(
-                    w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"),
-                    engaged);
         }
 
         @Override

@@ -40,6 +40,11 @@ final class SetScrewChecks {
         }
 
         @Override
+        public boolean applies(Subject s) {
+            return s.drive().drivePulley().setScrews() > 0;
+        }
+
+        @Override
         List<Term> terms(Subject s) {
             var pulley = s.drive().drivePulley();
             var terms = new ArrayList<>(List.of(

@@ -28,6 +28,7 @@ final class ShaftChecks {
     /// Shaft and bore hold by their form, or by screws alone, or not at all.
     static final class Form extends Check {
         private static final double BY_FORM = 2;
+        private static final double BY_CLAMP = 1.5;
         private static final double BY_SCREWS = 1;
 
         Form() {
@@ -41,43 +42,66 @@ final class ShaftChecks {
                     Role.MOTOR);
         }
 
-        /// {@return 2 where the form carries the torque, 1 where set screws alone do, 0 where it cannot go together}
-        static double hold(ShaftForm shaft, ShaftForm bore, int setScrews) {
+        /// {@return 2 where the form carries the torque, 1.5 where a clamped hub does, 1 where set screws alone do, 0
+        /// where
+        /// it cannot go together}
+        private static double hold(Subject s) {
+            var shaft = s.drive().motor().shaftForm();
+            var pulley = s.drive().drivePulley();
+            var bore = pulley.boreForm();
             boolean oneFlatOfTwo = shaft == ShaftForm.TWO_FLATS && bore == ShaftForm.FLAT;
             if ((shaft == bore && shaft != ShaftForm.ROUND) || oneFlatOfTwo) {
                 return BY_FORM;
             }
             boolean goesOn = bore == ShaftForm.ROUND && shaft != ShaftForm.KEYED;
-            return goesOn && setScrews > 0 ? BY_SCREWS : 0;
+            if (goesOn && pulley.hubScrews() > 0) {
+                return BY_CLAMP;
+            }
+            return goesOn && pulley.setScrews() > 0 ? BY_SCREWS : 0;
+        }
+
+        /// {@return whether the form of shaft and bore carries the torque}
+        static boolean byForm(Subject s) {
+            return hold(s) == BY_FORM;
+        }
+
+        /// {@return whether a split hub that is clamped on the shaft carries the torque}
+        static boolean byClamp(Subject s) {
+            return hold(s) == BY_CLAMP;
+        }
+
+        /// {@return whether set screws alone carry the torque}
+        static boolean byScrews(Subject s) {
+            return hold(s) == BY_SCREWS;
+        }
+
+        /// {@return what is wanted: form, or a clamp where the hub has one}
+        private static double wanted(Subject s) {
+            return s.drive().drivePulley().hubScrews() > 0 && !byForm(s) ? BY_CLAMP : BY_FORM;
         }
 
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(
-                    BY_FORM,
-                    Range.exact(hold(
-                            s.drive().motor().shaftForm(),
-                            s.drive().drivePulley().boreForm(),
-                            s.drive().drivePulley().setScrews())));
+            out.set(wanted(s), Range.exact(hold(s)));
         }
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
+            var pulley = s.drive().drivePulley();
             var shaft = s.drive().motor().shaftForm();
-            var bore = s.drive().drivePulley().boreForm();
-            double screws = w.given(
-                    "n",
-                    s.drive().drivePulley().id() + ".setScrews",
-                    s.drive().drivePulley().setScrews(),
-                    "",
-                    "count");
+            w.given("n", pulley.id() + ".setScrews", pulley.setScrews(), "", "count");
+            boolean clamps = pulley.hubScrews() > 0;
+            if (clamps) {
+                w.given("n_hub", pulley.id() + ".hubScrews", pulley.hubScrews(), "", "count");
+            }
             double hold = w.given(
                     "hold",
-                    shaft + " shaft in a " + bore + " bore (2 by form, 1 by screws alone, 0 not at all)",
-                    hold(shaft, bore, (int) screws),
+                    shaft + " shaft in a " + pulley.boreForm() + " bore (2 by form, "
+                            + (clamps ? "1.5 by a clamped hub, " : "") + "1 by screws alone, 0 not at all)",
+                    hold(s),
                     "",
                     "compared");
-            out.set(BY_FORM, Range.exact(hold));
+            out.set(wanted(s), Range.exact(hold));
         }
 
         @Override
@@ -87,9 +111,11 @@ final class ShaftChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            var how = r.capacity() == BY_FORM
+            var how = byForm(s)
                     ? "held by form"
-                    : r.capacity() == BY_SCREWS ? "held by set screws alone" : "does not go together";
+                    : byClamp(s)
+                            ? "held by a hub clamped on it"
+                            : byScrews(s) ? "held by set screws alone" : "does not go together";
             return s.drive().motor().shaftForm() + " shaft, "
                     + s.drive().drivePulley().boreForm() + " bore: " + how;
         }

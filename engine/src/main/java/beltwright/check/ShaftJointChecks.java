@@ -14,6 +14,23 @@ final class ShaftJointChecks {
 
     private ShaftJointChecks() {}
 
+    /// {@return torque that the joint on the shaft must hold, either way (N·m)}
+    static double peakNm(Subject s, At at, double motorNm) {
+        return at.most(Assumed.peak(s.kit())) * motorNm;
+    }
+
+    /// Writes the lines up to M_peak.
+    static void writePeak(Subject s, Working w) {
+        DrivePull.write(s, w);
+        w.given("k_peak", Assumed.peak(s.kit()));
+        w.line(
+                "M_peak",
+                "k_peak·M",
+                peakNm(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL)),
+                "N·m",
+                "a jolt, either way");
+    }
+
     static List<Check> all() {
         return List.of(new Joint());
     }
@@ -60,21 +77,19 @@ final class ShaftJointChecks {
 
         @Override
         double demand(Subject s, At at, double motorNm) {
-            return at.most(Assumed.peak(s.kit())) * motorNm;
+            return peakNm(s, at, motorNm);
         }
 
         private static Form form(Subject s) {
-            var shaft = s.drive().motor().shaftForm();
-            var bore = s.drive().drivePulley().boreForm();
-            double hold =
-                    ShaftChecks.Form.hold(shaft, bore, s.drive().drivePulley().setScrews());
-            if (hold == 0) {
-                return Form.NONE;
+            if (ShaftChecks.Form.byForm(s)) {
+                return s.drive().motor().shaftForm() == ShaftForm.KEYED ? Form.KEY : Form.FLAT;
             }
-            if (hold == 1) {
-                return Form.SCREWS;
-            }
-            return shaft == ShaftForm.KEYED ? Form.KEY : Form.FLAT;
+            return ShaftChecks.Form.byScrews(s) ? Form.SCREWS : Form.NONE;
+        }
+
+        @Override
+        public boolean applies(Subject s) {
+            return !ShaftChecks.Form.byClamp(s);
         }
 
         /// What carries the torque.
@@ -178,14 +193,7 @@ final class ShaftJointChecks {
 
         @Override
         void write(Subject s, Working w) {
-            DrivePull.write(s, w);
-            w.given("k_peak", Assumed.peak(s.kit()));
-            w.line(
-                    "M_peak",
-                    "k_peak·M",
-                    demand(s, At.NOMINAL, DrivePull.worstNm(s, At.NOMINAL)),
-                    "N·m",
-                    "a jolt, either way");
+            writePeak(s, w);
             switch (form(s)) {
                 case NONE -> w.given("T_hold", "they do not go together", 0, "N·m", "see shaft-form");
                 case SCREWS -> writeScrews(s, w);

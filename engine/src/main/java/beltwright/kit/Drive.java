@@ -23,6 +23,7 @@ public record Drive(
         Washer motorWasher,
         DrivePulley drivePulley,
         Screw setScrew,
+        Screw hubScrew,
         Belt belt,
         WheelPulley wheelPulley,
         Screw pulleyScrew,

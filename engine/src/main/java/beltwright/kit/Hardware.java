@@ -38,6 +38,7 @@ public final class Hardware {
             case MOTOR_SCREWS, MOTOR_WASHERS ->
                 drive.map(d -> d.mount().slots()).orElse(0);
             case SET_SCREWS -> drive.map(d -> d.drivePulley().setScrews()).orElse(0);
+            case HUB_SCREWS -> drive.map(d -> d.drivePulley().hubScrews()).orElse(0);
             case PULLEY_SCREWS -> drive.map(d -> d.wheelPulley().screwHoles()).orElse(0);
             case IDLER_SCREW ->
                 drive.filter(d -> !d.idler().blank()).map(d -> 1).orElse(0);

@@ -339,6 +339,7 @@ public record Kit(
                     part(side, Role.MOTOR_WASHERS, Washer.class),
                     drivePulley,
                     part(side, Role.SET_SCREWS, Screw.class, drivePulley.setScrews() > 0),
+                    part(side, Role.HUB_SCREWS, Screw.class, drivePulley.hubScrews() > 0),
                     part(side, Role.BELT, Belt.class),
                     wheelPulley,
                     part(side, Role.PULLEY_SCREWS, Screw.class, wheelPulley.screwHoles() > 0),

@@ -41,6 +41,7 @@ public enum Role {
     MOTOR_WASHERS("motor washers", Washer.class, Extent.FASTENER),
     DRIVE_PULLEY("drive pulley", DrivePulley.class, Extent.DRIVE),
     SET_SCREWS("set screws", Screw.class, Extent.FASTENER),
+    HUB_SCREWS("hub screws", Screw.class, Extent.FASTENER),
     BELT("belt", Belt.class, Extent.DRIVE),
     WHEEL_PULLEY("wheel pulley", WheelPulley.class, Extent.DRIVE),
     PULLEY_SCREWS("pulley screws", Screw.class, Extent.FASTENER),

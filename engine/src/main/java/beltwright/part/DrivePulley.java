@@ -2,7 +2,8 @@ package beltwright.part;
 
 import beltwright.quantity.Dimension;
 
-/// The small pulley on the motor shaft. Its hub faces the motor or the wheel and carries the set screws.
+/// The small pulley on the motor shaft. Its hub faces the motor or the wheel and carries the set screws, or is split
+/// and clamped on the shaft by screws across the slit.
 public record DrivePulley(
         Label label,
         ToothedRim rim,
@@ -38,7 +39,26 @@ public record DrivePulley(
         Dimension setScrewsApartDeg,
 
         @Field(value = "material of the teeth", optional = true)
-        String material)
+        String material,
+
+        @Field(value = "number of screws that clamp a split hub on the shaft, 0 without", max = 4, optional = true)
+        int hubScrews,
+
+        @Field(value = "thread of the hub screws", when = "hubScrews>0")
+        Thread hubScrewThread,
+
+        @Field(value = "axis of the bore to a hub screw", min = 3, max = 40, when = "hubScrews>0")
+        Dimension hubScrewArmMm,
+
+        @Field(
+                value = "hub that a hub screw passes through plain, to the far side of the slit",
+                min = 1,
+                max = 40,
+                when = "hubScrews>0")
+        Dimension hubScrewGripMm,
+
+        @Field(value = "depth of the thread of a hub screw", min = 2, max = 40, when = "hubScrews>0")
+        Dimension hubThreadDepthMm)
         implements Part {
     /// The side of the rim that the hub stands on.
     public enum HubSide {

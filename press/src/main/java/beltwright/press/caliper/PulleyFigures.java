@@ -24,6 +24,8 @@ final class PulleyFigures {
         figure.row();
         flatBore(figure.view().caption("bore form: D or two flats"));
         keyway(figure.view().caption("bore form: keyed"));
+        figure.row();
+        splitHub(figure.view().caption("from the hub, split and clamped"));
     }
 
     private static void driveSection(Pane pane) {
@@ -55,6 +57,25 @@ final class PulleyFigures {
         pane.centre(-22, 0, 28, 0);
         pane.centre(0, -22, 0, 28);
         pane.angle("setScrewsApartDeg", MIDDLE, 25, 0, 90, 25);
+    }
+
+    /// The slit runs to the right; a screw passes the upper jaw and the slit, and is threaded in the lower one.
+    private static void splitHub(Pane pane) {
+        pane.disc(MIDDLE, 44, Fill.PAPER);
+        pane.disc(MIDDLE, 16, Fill.PAPER);
+        pane.outline(7.8, 1.5, 21.9, 1.5);
+        pane.outline(7.8, -1.5, 21.9, -1.5);
+        for (int side = -1; side <= 1; side += 2) {
+            pane.hidden(14 + side * 2.4, 14, 14 + side * 2.4, -1.5);
+            pane.hidden(14 + side * 2, -1.5, 14 + side * 2, -13);
+        }
+        pane.hidden(11.6, 14, 16.4, 14);
+        pane.hidden(12, -13, 16, -13);
+        pane.cross(MIDDLE, 25);
+        pane.centre(14, 20, 14, -18);
+        pane.level("hubScrewArmMm", MIDDLE, p(14, -18), -31);
+        pane.upright("hubScrewGripMm", p(14, 14), p(14, -1.5), 31);
+        pane.upright("hubThreadDepthMm", p(14, -1.5), p(14, -13), 42);
     }
 
     private static void flatBore(Pane pane) {

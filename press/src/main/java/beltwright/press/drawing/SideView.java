@@ -69,6 +69,7 @@ final class SideView {
         cover.sideWall(sketch);
         motor();
         setScrews();
+        hubScrews();
         wheel();
         deck.side(sketch, ahead());
         centreLines();
@@ -236,6 +237,25 @@ final class SideView {
             sketch.line(inner.plus(aside), outer.plus(aside), LineClass.HIDDEN);
             sketch.line(outer.minus(aside), outer.plus(aside), LineClass.HIDDEN);
         }
+    }
+
+    /// The screws across the slit of a clamped hub, one behind the other, on the side away from the axle.
+    private void hubScrews() {
+        var pulley = drive.drivePulley();
+        if (pulley.hubScrews() == 0 || drive.hubScrew().blank()) {
+            return;
+        }
+        var screw = drive.hubScrew();
+        var out = Point.polar(1, along.angle());
+        var at = motor.plus(out.times(pulley.hubScrewArmMm().nominal()));
+        var head = at.plus(out.left().times(pulley.hubScrewGripMm().nominal()));
+        var end = head.minus(out.left().times(screw.lengthMm().nominal()));
+        var aside = out.times(screw.thread().majorMm() / 2);
+        sketch.of(seat(Role.HUB_SCREWS));
+        sketch.line(head.minus(aside), end.minus(aside), LineClass.HIDDEN);
+        sketch.line(head.plus(aside), end.plus(aside), LineClass.HIDDEN);
+        sketch.line(end.minus(aside), end.plus(aside), LineClass.HIDDEN);
+        sketch.line(head.minus(aside), head.plus(aside), LineClass.HIDDEN);
     }
 
     private void motor() {
