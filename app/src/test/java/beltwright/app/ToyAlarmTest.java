@@ -75,7 +75,7 @@ class ToyAlarmTest {
                             >= kit.controller().windingCutBackFromC().nominal() + 25 ->
                 Optional.of("raised, the controller still cuts back before");
             case Belt b
-            when path.equals("massGPerM") && HungWeights.given(b.hungWeights()) ->
+            when path.equals("massGPerM") && HungWeights.tell(b.hungWeights()) ->
                 Optional.of("the weights hung on it tell its sound, not its mass");
             case BatteryPack p -> Optional.ofNullable(FAR_OFF.get(path));
             default -> Optional.empty();

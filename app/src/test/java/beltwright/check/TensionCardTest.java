@@ -127,6 +127,20 @@ class TensionCardTest {
         }
     }
 
+    /// Two sides built alike are one card: what stands how much is asked of each side by a question of its own.
+    @Test
+    void sidesBuiltAlikeAreToldAsOne() {
+        for (var kit : new String[] {"steep-street", "quarry-road-load"}) {
+            var both = cards(kit);
+            assertThat(both).hasSize(2);
+            assertThat(both.getLast().alike(both.getFirst())).as(kit).isTrue();
+            assertThat(both.getLast().stands())
+                    .allSatisfy(st -> assertThat(st.question()).endsWith(".right"));
+        }
+        var other = cards("steep-street", "steep-street.placements.left.tensionN=150");
+        assertThat(other.getLast().alike(other.getFirst())).isFalse();
+    }
+
     /// A newcomer finds each sort of card in the demo: told by weights and stiffness, by jump tests, by habit alone.
     @Test
     void theDemoShowsWhatTestsOfOnesOwnDo() {

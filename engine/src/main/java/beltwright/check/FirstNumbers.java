@@ -147,7 +147,7 @@ public final class FirstNumbers {
         w = begun(w);
         double span = w.given("l_s", "free span", at.spanMm(), "mm", "layout");
         var tone = Tension.tone(subject);
-        if (HungWeights.given(drive.belt().hungWeights())) {
+        if (HungWeights.tell(drive.belt().hungWeights())) {
             var tried = HungWeights.parse(drive.belt().hungWeights()).toString();
             w.given("k", "T = k·f^2 − T_0, carried to this span", tone.factor(), "N/Hz²", tried);
             w.given("T_0", "what stiffness adds", tone.offsetN(), "N", tried);

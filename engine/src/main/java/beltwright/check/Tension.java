@@ -32,7 +32,7 @@ final class Tension {
     /// {@return least tension at rest (N) at this torque; NaN where the jump tests do not reach so far}
     static double leastN(Subject s, double motorNm) {
         var tests = s.drive().placement().jumpTests();
-        return JumpTests.given(tests)
+        return JumpTests.tell(tests)
                 ? JumpTests.parse(tests).tensionN(JUMP_MARGIN * motorNm)
                 : SpanTension.leastN(DrivePull.effectiveN(s, motorNm));
     }
@@ -50,7 +50,7 @@ final class Tension {
     static Tone tone(Subject s) {
         double span = s.at().spanMm();
         var hung = s.drive().belt().hungWeights();
-        if (!HungWeights.given(hung)) {
+        if (!HungWeights.tell(hung)) {
             return new Tone(SpanFrequency.factor(s.drive().belt().massGPerM().nominal() / 1000, span), 0);
         }
         var tried = HungWeights.parse(hung);
@@ -132,7 +132,7 @@ final class Tension {
         DrivePull.writeTension(s, w);
         var typed = s.drive().placement().jumpTests();
         double torque = DrivePull.worstNm(s, At.NOMINAL);
-        if (JumpTests.given(typed)) {
+        if (JumpTests.tell(typed)) {
             var tests = JumpTests.parse(typed);
             w.given("k_jump", "torque to stand over the worst", JUMP_MARGIN, "", "habit");
             w.given(

@@ -96,6 +96,11 @@ public record TensionCard(
         public boolean ends() {
             return tensionN < TensionLimit.HIGHEST_N;
         }
+
+        /// {@return the same of the other side}
+        private Stands on(Side was, Side is) {
+            return new Stands(part, tensionN, question.replace("." + was, "." + is));
+        }
     }
 
     /// {@return one card for each drive}
@@ -150,7 +155,7 @@ public record TensionCard(
                 span,
                 tone.factor(),
                 tone.offsetN(),
-                HungWeights.given(hung) ? HungWeights.parse(hung).toString() : "",
+                HungWeights.tell(hung) ? HungWeights.parse(hung).toString() : "",
                 SpanFrequency.mostDeflectionMm(span),
                 SpanFrequency.rippleN(stiffness.nominal(), runOut, span),
                 stiffness.nominal()
@@ -202,7 +207,7 @@ public record TensionCard(
         if (lowestN + tone.offsetN() <= 0) {
             needs.add("weights hung nearer to the target");
         }
-        if (!HungWeights.given(s.drive().belt().hungWeights())
+        if (!HungWeights.tell(s.drive().belt().hungWeights())
                 && !s.drive().belt().massGPerM().known()) {
             needs.add(s.drive().belt().massGPerM().of());
         }
@@ -245,15 +250,10 @@ public record TensionCard(
             notes.add("for want of a number the upper end leaves out: "
                     + String.join("; ", untold.stream().map(Check::name).toList()));
         }
-        var jumps = s.drive().placement().jumpTests();
-        notes.add(
-                JumpTests.given(jumps)
-                        ? "the least by " + JumpTests.parse(jumps) + ", at "
-                                + Numbers.significant(Tension.JUMP_MARGIN, 3) + " times the torque"
-                        : "that no tooth jumps is habit, without a published torque: a jump test at three tensions is"
-                                + " better");
+        notes.add(jumps(s.drive().placement().jumpTests()));
         if (card.calibrated.isEmpty()) {
-            notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: hang weights once");
+            notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: "
+                    + (s.drive().belt().hungWeights().isBlank() ? "hang weights once" : "hang one more weight"));
         } else {
             var hung = HungWeights.parse(s.drive().belt().hungWeights());
             if (card.setN < hung.leastN() || card.setN > hung.mostN()) {
@@ -275,6 +275,19 @@ public record TensionCard(
         return notes;
     }
 
+    private static String jumps(String text) {
+        var tests = text.isBlank() ? null : JumpTests.parse(text);
+        if (tests != null && tests.tell()) {
+            return "the least by " + tests + ", at " + Numbers.significant(Tension.JUMP_MARGIN, 3)
+                    + " times the torque";
+        }
+        return "that no tooth jumps is habit, without a published torque: "
+                + (tests == null
+                        ? "a jump test at three tensions is better"
+                        : "a jump at " + (tests.lacking() == 1 ? "one" : tests.lacking() == 2 ? "two" : "three")
+                                + " more tension" + (tests.lacking() == 1 ? "" : "s") + " and the tests tell it");
+    }
+
     private static double known(double value) {
         return Double.isNaN(value) ? 0 : value;
     }
@@ -294,7 +307,7 @@ public record TensionCard(
                 leastN,
                 mostN,
                 because,
-                stands,
+                stands.stream().map(st -> st.on(side, on)).toList(),
                 band,
                 sure,
                 effectiveN,

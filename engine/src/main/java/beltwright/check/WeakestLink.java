@@ -166,7 +166,7 @@ public final class WeakestLink {
                 "phase current"));
         var jump = jump(s);
         links.add(jump);
-        if (Double.isNaN(jump.driveNm) && JumpTests.given(s.drive().placement().jumpTests())) {
+        if (Double.isNaN(jump.driveNm) && JumpTests.tell(s.drive().placement().jumpTests())) {
             needs.add("a jump test at the tension that is set");
         }
         var set = new Working();
@@ -238,7 +238,7 @@ public final class WeakestLink {
                 nominal,
                 worst,
                 worst,
-                JumpTests.given(s.drive().placement().jumpTests())
+                JumpTests.tell(s.drive().placement().jumpTests())
                         ? "at the tension that is set, with a quarter of the torque to spare, by the workshop's jump tests"
                         : "at the tension that is set; habit, no jump test tells");
     }
@@ -247,7 +247,7 @@ public final class WeakestLink {
         var typed = s.drive().placement().tensionN();
         double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL);
         var tests = s.drive().placement().jumpTests();
-        return JumpTests.given(tests)
+        return JumpTests.tell(tests)
                 ? JumpTests.parse(tests).torqueNm(set) / Tension.JUMP_MARGIN
                 : root(torque -> set - Tension.leastN(s, torque));
     }

@@ -1,5 +1,6 @@
 package beltwright.kit;
 
+import beltwright.part.Signed;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Refusal;
 import java.util.ArrayList;
@@ -9,29 +10,50 @@ import org.jspecify.annotations.Nullable;
 
 /// The workshop's own jump tests of one belt on one drive pulley: at this tension at rest, this torque at the motor
 /// made
-/// a tooth jump. A straight line through them tells the torque at tensions between those tried, and at no others.
+/// a tooth jump. From three tensions on, a straight line through them tells the torque at tensions between those
+/// tried, and at no others; fewer are kept and tell nothing yet. A test that stopped before a tooth jumped is kept
+/// too: how far it was from a jump nobody knows, so it moves no line.
 ///
-/// @param tests three or more tensions
-public record JumpTests(List<Test> tests) {
-    private static final String ALLOWED = "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N 6.9 Nm', three or more different tensions";
-    private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) N·?m");
-    private static final int LEAST = 3;
+/// @param tests one or more, as typed
+/// @param jumps those in which a tooth jumped
+/// @param lacking at how many more tensions a tooth must have jumped
+public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
+    /// How many different tensions it takes.
+    public static final int ENOUGH = 3;
+
+    private static final String ALLOWED =
+            "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N no jump to 6.9 Nm', each with who and when in"
+                    + " brackets where known: '60 N 4.1 Nm (workshop 2026-11-20)'";
+    private static final double MOST = 1e6;
+    private static final Pattern ONE =
+            Pattern.compile("([0-9.]+) N(?: by ([0-9.]+) Hz)? (no jump to )?([0-9.]+) N·?m" + Signed.PATTERN);
 
     /// What was read last: every check of a kit asks for the same text.
     private static volatile @Nullable Read last;
 
     private record Read(String text, JumpTests tests) {}
 
-    /// Tension at rest (N) and torque (N·m) at which a tooth jumped.
-    public record Test(double tensionN, double torqueNm) {}
+    /// One test.
+    ///
+    /// @param tensionN tension at rest (N)
+    /// @param heardHz how the span sounded, where the tension was told by that (Hz); else 0
+    /// @param torqueNm torque at the motor when a tooth jumped, or when the test was stopped (N·m)
+    public record Test(double tensionN, double heardHz, double torqueNm, boolean jumped, Signed signed) {
+        @Override
+        public String toString() {
+            return Numbers.plain(tensionN) + " N " + (heardHz > 0 ? "by " + Numbers.plain(heardHz) + " Hz " : "")
+                    + (jumped ? "" : "no jump to ") + Numbers.plain(torqueNm) + " Nm" + signed;
+        }
+    }
 
     public JumpTests {
         tests = List.copyOf(tests);
+        jumps = List.copyOf(jumps);
     }
 
-    /// {@return whether this text holds any test}
-    public static boolean given(String text) {
-        return !text.isBlank();
+    /// {@return whether this text holds tests that take the habit's place}
+    public static boolean tell(String text) {
+        return !text.isBlank() && parse(text).tell();
     }
 
     /// @throws Refusal if the text does not read as tensions and torques
@@ -45,6 +67,19 @@ public record JumpTests(List<Test> tests) {
         return tests;
     }
 
+    /// {@return the text with one more test behind it}
+    ///
+    /// @throws Refusal if that test is in it already, or the tests then contradict the rule
+    public static String added(String text, Test test) {
+        if (!text.isBlank() && parse(text).tests.contains(test)) {
+            throw new Refusal(
+                    "jumpTests", "'" + test + "' is recorded already", "each test once", "leave it as it is recorded");
+        }
+        var longer = text.isBlank() ? test.toString() : text.strip() + ", " + test;
+        parse(longer);
+        return longer;
+    }
+
     private static JumpTests read(String text) {
         var tests = new ArrayList<Test>();
         for (var part : text.split(",")) {
@@ -53,20 +88,31 @@ public record JumpTests(List<Test> tests) {
                 throw refused("'" + part.strip() + "' cannot be read");
             }
             try {
-                tests.add(new Test(Double.parseDouble(one.group(1)), Double.parseDouble(one.group(2))));
+                tests.add(new Test(
+                        Double.parseDouble(one.group(1)),
+                        one.group(2) == null ? 0 : Double.parseDouble(one.group(2)),
+                        Double.parseDouble(one.group(4)),
+                        one.group(3) == null,
+                        Signed.of("jumpTests", one.group(5), one.group(6))));
             } catch (NumberFormatException e) {
                 throw refused("'" + part.strip() + "' holds something that is no number");
             }
         }
-        if (tests.stream().map(Test::tensionN).distinct().count() < LEAST) {
-            throw refused("fewer than " + LEAST + " different tensions");
-        }
         if (tests.stream().anyMatch(t -> !(t.tensionN > 0 && t.torqueNm > 0))) {
             throw refused("a number is not above 0");
         }
-        var read = new JumpTests(tests);
-        if (!(read.slope() > 0)) {
-            throw refused("torque does not rise with tension");
+        if (tests.stream().anyMatch(t -> Math.max(t.tensionN, Math.max(t.heardHz, t.torqueNm)) > MOST)) {
+            throw refused("a number is beyond " + Numbers.plain(MOST));
+        }
+        var jumps = tests.stream().filter(Test::jumped).toList();
+        long tensions = jumps.stream().map(Test::tensionN).distinct().count();
+        var read = new JumpTests(tests, jumps, (int) Math.max(0, ENOUGH - tensions));
+        if (read.tell() && !(read.slope() > 0)) {
+            throw new Refusal(
+                    "jumpTests",
+                    "torque does not rise with tension",
+                    "tests in which a tighter belt stands more torque",
+                    "check each reading, and take out the one that is wrong");
         }
         return read;
     }
@@ -75,12 +121,17 @@ public record JumpTests(List<Test> tests) {
         return new Refusal("jumpTests", what, ALLOWED, "write it like that");
     }
 
+    /// {@return whether teeth jumped at enough tensions for a line}
+    public boolean tell() {
+        return lacking == 0;
+    }
+
     private double mean(boolean tension) {
         double sum = 0;
-        for (var t : tests) {
+        for (var t : jumps) {
             sum += tension ? t.tensionN : t.torqueNm;
         }
-        return sum / tests.size();
+        return sum / jumps.size();
     }
 
     /// {@return slope of the least-squares line (N·m/N)}
@@ -89,7 +140,7 @@ public record JumpTests(List<Test> tests) {
         double y = mean(false);
         double xy = 0;
         double xx = 0;
-        for (var t : tests) {
+        for (var t : jumps) {
             xy += (t.tensionN - x) * (t.torqueNm - y);
             xx += (t.tensionN - x) * (t.tensionN - x);
         }
@@ -102,7 +153,7 @@ public record JumpTests(List<Test> tests) {
         double y = mean(false);
         double slope = slope();
         double most = Double.NEGATIVE_INFINITY;
-        for (var t : tests) {
+        for (var t : jumps) {
             most = Math.max(most, y + slope * (t.tensionN - x) - t.torqueNm);
         }
         return most;
@@ -111,7 +162,7 @@ public record JumpTests(List<Test> tests) {
     /// {@return lowest tension tried (N)}
     public double leastN() {
         double least = Double.POSITIVE_INFINITY;
-        for (var t : tests) {
+        for (var t : jumps) {
             least = Math.min(least, t.tensionN);
         }
         return least;
@@ -120,7 +171,7 @@ public record JumpTests(List<Test> tests) {
     /// {@return highest tension tried (N)}
     public double mostN() {
         double most = Double.NEGATIVE_INFINITY;
-        for (var t : tests) {
+        for (var t : jumps) {
             most = Math.max(most, t.tensionN);
         }
         return most;
@@ -145,6 +196,6 @@ public record JumpTests(List<Test> tests) {
 
     @Override
     public String toString() {
-        return tests.size() + " jump tests from " + Numbers.plain(leastN()) + " to " + Numbers.plain(mostN()) + " N";
+        return jumps.size() + " jump tests from " + Numbers.plain(leastN()) + " to " + Numbers.plain(mostN()) + " N";
     }
 }

@@ -31,7 +31,8 @@ public record Placement(
         Dimension tensionN,
 
         @Field(
-                value = "tension at rest and torque at the motor at which a tooth jumped: '60 N 4.1 Nm, 80 N 5.6 Nm'",
+                value =
+                        "tension at rest and torque at the motor at which a tooth jumped, or did not: '60 N 4.1 Nm, 80 N no jump to 5.6 Nm'",
                 optional = true)
         String jumpTests) {
 

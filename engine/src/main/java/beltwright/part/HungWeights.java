@@ -8,24 +8,28 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /// A belt's own calibration: a span of it loaded with known pulls and plucked. Whatever else a span does, it sounds
-/// higher the harder it is pulled, so readings that do not rise are refused: no line through them means anything.
+/// higher the harder it is pulled, so readings that do not rise are refused: no line through them means anything. One
+/// pull alone is kept and tells nothing yet.
 ///
 /// @param spanMm length of the span that was plucked (mm)
-/// @param readings pulls and what was heard, two or more different pulls
-public record HungWeights(double spanMm, List<Reading> readings) {
+/// @param readings pulls and what was heard
+/// @param lacking how many more different pulls it takes to tell how the belt sounds
+public record HungWeights(double spanMm, List<Reading> readings, int lacking) {
+    private static final int ENOUGH = 2;
     private static final String ALLOWED =
-            "'span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz', two or more different pulls, each heavier one higher";
+            "'span 64.5 mm: 50 N 265 Hz, 100 N 355 Hz', each heavier one higher, with who and when in brackets where"
+                    + " known: '50 N 265 Hz (workshop 2026-11-20)'";
     private static final String MEND = "write it like that";
     private static final double MOST = 1e6;
     private static final double LEAST = 1e-3;
     private static final Pattern WHOLE = Pattern.compile("span ([0-9.]+) mm: (.+)");
-    private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) Hz");
+    private static final Pattern ONE = Pattern.compile("([0-9.]+) N ([0-9.]+) Hz" + Signed.PATTERN);
 
     /// One pull (N) and the frequency heard (Hz).
-    public record Reading(double tensionN, double frequencyHz) {
+    public record Reading(double tensionN, double frequencyHz, Signed signed) {
         @Override
         public String toString() {
-            return Numbers.plain(tensionN) + " N " + Numbers.plain(frequencyHz) + " Hz";
+            return Numbers.plain(tensionN) + " N " + Numbers.plain(frequencyHz) + " Hz" + signed;
         }
     }
 
@@ -33,9 +37,41 @@ public record HungWeights(double spanMm, List<Reading> readings) {
         readings = List.copyOf(readings);
     }
 
-    /// {@return whether this text holds a calibration at all}
-    public static boolean given(String text) {
-        return !text.isBlank();
+    /// {@return whether this text holds readings that tell how the belt sounds}
+    public static boolean tell(String text) {
+        return !text.isBlank() && parse(text).tell();
+    }
+
+    /// {@return whether these do}
+    public boolean tell() {
+        return lacking == 0;
+    }
+
+    /// {@return the text with one more reading behind it}
+    ///
+    /// @throws Refusal if that was taken on a span of another length, is there already, or contradicts the rest
+    public static String added(String text, double spanMm, Reading reading) {
+        if (text.isBlank()) {
+            return "span " + Numbers.plain(spanMm) + " mm: " + reading;
+        }
+        var before = parse(text);
+        if (before.spanMm != spanMm) {
+            throw new Refusal(
+                    "spanMm",
+                    "the readings before were taken on " + Numbers.plain(before.spanMm) + " mm",
+                    "one length of span for all readings of a belt",
+                    "pluck that span, or empty the belt's hungWeights and begin again");
+        }
+        if (before.readings.contains(reading)) {
+            throw new Refusal(
+                    "hungWeights",
+                    "'" + reading + "' is recorded already",
+                    "each reading once",
+                    "leave it as it is recorded");
+        }
+        var longer = text.strip() + ", " + reading;
+        parse(longer);
+        return longer;
     }
 
     /// @throws Refusal if the text does not read as a span, pulls and frequencies
@@ -51,12 +87,12 @@ public record HungWeights(double spanMm, List<Reading> readings) {
                 if (!one.matches()) {
                     throw refused("'" + part.strip() + "' cannot be read");
                 }
-                readings.add(new Reading(Double.parseDouble(one.group(1)), Double.parseDouble(one.group(2))));
+                readings.add(new Reading(
+                        Double.parseDouble(one.group(1)),
+                        Double.parseDouble(one.group(2)),
+                        Signed.of("hungWeights", one.group(3), one.group(4))));
             }
             double span = Double.parseDouble(whole.group(1));
-            if (readings.stream().map(Reading::tensionN).distinct().count() < 2) {
-                throw refused("fewer than two different pulls");
-            }
             var numbers = new ArrayList<>(List.of(span));
             readings.forEach(r -> numbers.addAll(List.of(r.tensionN, r.frequencyHz)));
             if (numbers.stream().anyMatch(n -> !(n > 0))) {
@@ -66,7 +102,8 @@ public record HungWeights(double spanMm, List<Reading> readings) {
                 throw refused("a number is beyond 0.001 to 1000000");
             }
             rises(readings);
-            return new HungWeights(span, readings);
+            long pulls = readings.stream().map(Reading::tensionN).distinct().count();
+            return new HungWeights(span, readings, (int) Math.max(0, ENOUGH - pulls));
         } catch (NumberFormatException e) {
             throw refused("'" + text + "' holds something that is no number");
         }

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -178,16 +179,25 @@ public record Workshop(Store store, Reference reference) {
     /// @throws Refusal if an edit cannot be made, or changes what a measurement
     ///     says: the next reading would lay the measured value over it again
     public List<Document> keep(List<Edit> edits) {
+        return keep(kept -> edits);
+    }
+
+    /// As above, with edits that follow from what is kept at that moment: nobody else's are lost between.
+    ///
+    /// @param of given parts and kits as they were typed, without what was measured
+    public List<Document> keep(Function<Shelf, List<Edit>> of) {
         return store.change(stored -> {
             var typed = stored.values().stream()
                     .filter(d -> d instanceof Document.OfPart || d instanceof Document.OfKit)
                     .toList();
+            var kept = Shelf.of(typed, reference);
+            var edits = of.apply(kept);
             for (var document : stored.values()) {
                 if (document instanceof Document.OfMeasurement(var measurement)) {
                     refuseMeasured(measurement, edits);
                 }
             }
-            var shelf = Shelf.of(typed, reference).with(edits);
+            var shelf = kept.with(edits);
             shelf.drafts().keySet().forEach(shelf::kit);
             var changed = new ArrayList<Document>();
             shelf.parts().values().forEach(p -> changed.add(new Document.OfPart(p)));

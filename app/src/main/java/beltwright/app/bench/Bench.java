@@ -118,6 +118,8 @@ public final class Bench implements AutoCloseable {
         var tension = new TensionPages(this);
         config.routes.get("/kits/{kit}/tension", tension::tension);
         config.routes.get("/kits/{kit}/tension/json", tension::tensionJson);
+        config.routes.post("/kits/{kit}/tension/jump", tension::jump);
+        config.routes.post("/kits/{kit}/tension/hung", tension::hung);
         config.routes.get("/kits/{kit}/weakest", tension::weakest);
         config.routes.get("/kits/{kit}/weakest/json", tension::weakestJson);
         config.routes.get("/kits/{kit}/spread", spreads::page);

@@ -10,13 +10,15 @@ import beltwright.press.json.WeakestJson;
 import beltwright.press.svg.SvgWriter;
 import beltwright.press.table.Table;
 import beltwright.press.table.TensionTables;
+import beltwright.quantity.Refusal;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 
-/// How tight the belts of a kit are to be, and what of a drive gives first.
+/// How tight the belts of a kit are to be, tests of them that are recorded, and what of a drive gives first.
 public final class TensionPages {
     private final Bench bench;
 
@@ -47,7 +49,12 @@ public final class TensionPages {
     }
 
     void tension(Context ctx) {
-        var road = road(ctx, "/tension");
+        show(ctx, road(ctx, "/tension"), new TypedForm(Map.of()), new TypedForm(Map.of()));
+    }
+
+    /// @param jump what was typed of a jump test
+    /// @param hung what was typed of a hung weight
+    void show(Context ctx, RoadSheet road, TypedForm jump, TypedForm hung) {
         var belts = new ArrayList<Belt>();
         var estimates = new LinkedHashSet<String>();
         for (var card : cards(road)) {
@@ -63,7 +70,53 @@ public final class TensionPages {
             }
         }
         bench.render(
-                ctx, "bench/tension.jte", Map.of("road", road, "belts", belts, "estimates", List.copyOf(estimates)));
+                ctx,
+                "bench/tension.jte",
+                Map.of(
+                        "road",
+                        road,
+                        "belts",
+                        belts,
+                        "tests",
+                        BeltTests.of(road.kit(), jump, hung),
+                        "estimates",
+                        List.copyOf(estimates)));
+    }
+
+    /// Records a jump test, or shows the page again with what is wrong beside each field and keeps nothing.
+    void jump(Context ctx) {
+        var typed = TypedForm.of(ctx);
+        record(ctx, typed, new TypedForm(Map.of()), typed);
+    }
+
+    /// As above, a weight hung on a belt.
+    void hung(Context ctx) {
+        var typed = TypedForm.of(ctx);
+        record(ctx, new TypedForm(Map.of()), typed, typed);
+    }
+
+    private void record(Context ctx, TypedForm jump, TypedForm hung, TypedForm typed) {
+        var road = road(ctx, "/tension");
+        if (!road.edits().isEmpty()) {
+            throw new Refusal(
+                    "set",
+                    "the page shows a draft, and nobody can have tested what is not kept",
+                    "tests of the kit as it is kept",
+                    "keep the draft on the sheet, or take it back, and record the test then");
+        }
+        var kit = road.kit();
+        var edits = typed == jump ? BeltTests.jump(kit, cards(road), typed) : BeltTests.hung(kit, typed);
+        if (typed.sound()) {
+            try {
+                bench.workshop().keep(edits);
+                ctx.redirect(road.address("/tension") + "#tests", HttpStatus.SEE_OTHER);
+                return;
+            } catch (Refusal r) {
+                BeltTests.refused(r, typed);
+            }
+        }
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        show(ctx, road, jump, hung);
     }
 
     void weakest(Context ctx) {

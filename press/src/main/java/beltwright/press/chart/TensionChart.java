@@ -35,7 +35,12 @@ public final class TensionChart {
 
     private TensionChart(TensionCard card) {
         this.card = card;
-        double most = DoubleStream.of(card.leastN(), card.mostN(), card.setN(), card.setN() + card.warmerN())
+        double most = DoubleStream.of(
+                        card.leastN(),
+                        card.mostN(),
+                        card.setN(),
+                        card.setN() + card.warmerN(),
+                        card.setN() + card.rippleN())
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
@@ -126,7 +131,7 @@ public final class TensionChart {
         double y = BOTTOM + BAR_TOP;
         sketch.line(at, BOTTOM + BAR - 1.5, at, y + 7, LineClass.GROUND);
         if (Double.isFinite(card.rippleN())) {
-            double a = plot.px(card.setN() - card.rippleN());
+            double a = plot.px(Math.max(0, card.setN() - card.rippleN())); // slack from there on
             double b = plot.px(card.setN() + card.rippleN());
             sketch.line(a, y + 3, b, y + 3, LineClass.EDGE);
             sketch.line(a, y + 2, a, y + 4, LineClass.EDGE);
@@ -135,7 +140,13 @@ public final class TensionChart {
         if (Double.isFinite(card.warmerN())) {
             double warm = plot.px(card.setN() + card.warmerN());
             sketch.line(warm, BOTTOM + BAR, warm, y, LineClass.HIDDEN);
-            sketch.text(new Point(warm + 1.2, BOTTOM + BAR + 1.6), "warm", Plot.SMALL, Anchor.START);
+            double most = plot.px(card.mostN());
+            boolean before = warm < most && warm + 2.4 + "warm".length() * Plot.SMALL * LETTER_WIDE > most;
+            sketch.text(
+                    new Point(warm + (before ? -1.2 : 1.2), BOTTOM + BAR + 1.6),
+                    "warm",
+                    Plot.SMALL,
+                    before ? Anchor.END : Anchor.START);
         }
         var words = "target " + said(card.setN());
         boolean end = at + words.length() * Plot.LETTERS * LETTER_WIDE > plot.right();

@@ -2,10 +2,14 @@ package beltwright.press.table;
 
 import beltwright.check.TensionCard;
 import beltwright.check.WeakestLink;
+import beltwright.kit.JumpTests;
+import beltwright.part.HungWeights;
+import beltwright.part.Signed;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /// A tension card and the links of a drive in words.
 public final class TensionTables {
@@ -122,6 +126,69 @@ public final class TensionTables {
                 ? "cannot tell what heat adds: needs the belt's stiffness"
                 : newtons(card.warmerN()) + " more with the mount at " + Numbers.fixed(card.warmC(), 0)
                         + " °C; set it cold";
+    }
+
+    /// {@return what was tried of a belt on its pulley, a test a row}
+    public static Table jumps(JumpTests tests) {
+        return signed(
+                List.of("tension at rest", "motor torque, N·m", "a tooth"),
+                tests.tests().stream()
+                        .map(t -> List.of(
+                                Numbers.plain(t.tensionN()) + " N"
+                                        + (t.heardHz() > 0 ? ", by " + Numbers.plain(t.heardHz()) + " Hz" : ""),
+                                Numbers.plain(t.torqueNm()),
+                                t.jumped() ? "jumped" : "did not jump up to it"))
+                        .toList(),
+                tests.tests().stream().map(JumpTests.Test::signed).toList());
+    }
+
+    /// {@return this table with who read and when, where anybody signed}
+    private static Table signed(List<String> heads, List<List<String>> rows, List<Signed> by) {
+        if (by.stream().allMatch(Signed.NOT::equals)) {
+            return new Table(heads, rows);
+        }
+        var wider = new ArrayList<List<String>>();
+        for (int i = 0; i < rows.size(); i++) {
+            wider.add(Stream.concat(
+                            rows.get(i).stream(),
+                            Stream.of(by.get(i).by(), by.get(i).when()))
+                    .toList());
+        }
+        return new Table(Stream.concat(heads.stream(), Stream.of("by", "when")).toList(), wider);
+    }
+
+    /// {@return what these tests tell, or what they lack to tell anything}
+    public static String told(JumpTests tests) {
+        int lacking = tests.lacking();
+        if (lacking > 0) {
+            return "A tooth jumped at " + (JumpTests.ENOUGH - lacking) + " of " + JumpTests.ENOUGH
+                    + " different tensions: " + lacking + " more " + (lacking == 1 ? "is" : "are")
+                    + " needed. Until then the least tension is told by habit.";
+        }
+        return "The least tension is told by a line through " + tests + ": "
+                + Numbers.significant(tests.torqueNm(tests.leastN()), 2) + " N·m at "
+                + Numbers.plain(tests.leastN()) + " N to " + Numbers.significant(tests.torqueNm(tests.mostN()), 2)
+                + " N·m at " + Numbers.plain(tests.mostN())
+                + " N, taken down to the lowest test, with a quarter of the torque to spare, and no further than that.";
+    }
+
+    /// {@return what was hung on a belt and heard, a reading a row}
+    public static Table hung(HungWeights hung) {
+        return signed(
+                List.of("pull, N", "sound, Hz"),
+                hung.readings().stream()
+                        .map(r -> List.of(Numbers.plain(r.tensionN()), Numbers.plain(r.frequencyHz())))
+                        .toList(),
+                hung.readings().stream().map(HungWeights.Reading::signed).toList());
+    }
+
+    /// {@return what these weights tell of the belt's sound, or what they lack}
+    public static String told(HungWeights hung) {
+        var on = "On a span of " + Numbers.plain(hung.spanMm()) + " mm";
+        return hung.tell()
+                ? on + ", carried to the free span of this kit: the sound is told by them, from "
+                        + Numbers.plain(hung.leastN()) + " to " + Numbers.plain(hung.mostN()) + " N."
+                : on + ": one more weight is needed. Until then the belt is taken as a string.";
     }
 
     private static String newtons(double value) {

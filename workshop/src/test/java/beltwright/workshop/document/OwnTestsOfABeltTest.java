@@ -1,9 +1,13 @@
 package beltwright.workshop.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import beltwright.kit.JumpTests;
 import beltwright.part.Belt;
+import beltwright.part.HungWeights;
 import beltwright.part.Kinds;
+import beltwright.part.Signed;
 import beltwright.workshop.table.Columns;
 import beltwright.workshop.table.Preview;
 import beltwright.workshop.table.Table;
@@ -75,7 +79,8 @@ class OwnTestsOfABeltTest {
             grade: reinforced    | grade: reenforced    | 11 | grade       | 'reenforced' is not in the reference file
             50 N 265 Hz,         | 50 N 265 Hz;         | 12 | hungWeights | cannot be read
             span 64.50 mm: 50 N  | 50 N                 | 12 | hungWeights | cannot be read
-            ,  100 N 355 Hz      | ``                   | 12 | hungWeights | fewer than two different pulls
+            100 N 355 Hz         | 100 N 355 Hz (me)    | 12 | hungWeights | cannot be read
+            100 N 355 Hz         | 50 N 355 Hz (a 2026) | 12 | hungWeights | cannot be read
             100 N 355 Hz         | 100 N 0 Hz           | 12 | hungWeights | a number is not above 0
             100 N 355 Hz         | 100 N 200 Hz         | 12 | hungWeights | the frequency does not rise with the pull
             100 N 355 Hz         | 100 N 9000000 Hz     | 12 | hungWeights | beyond 0.001 to 1000000
@@ -94,8 +99,8 @@ class OwnTestsOfABeltTest {
 
     @ParameterizedTest(name = "{0} -> {1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            ,100 N 6.9 Nm | ``            | fewer than 3 different tensions
-            100 N 6.9 Nm  | 80 N 6.9 Nm   | fewer than 3 different tensions
+            100 N 6.9 Nm  | 100 N 6.9 Nm (me 2026-02-30) | '2026-02-30' is no day
+            100 N 6.9 Nm  | 100 N jump 6.9 Nm            | '100 N jump 6.9 Nm' cannot be read
             60 N 4.10 Nm  | 60 4.10       | '60 4.10' cannot be read
             100 N 6.9 Nm  | 100 N 0.2 Nm  | torque does not rise with tension
             60 N 4.10 Nm  | 60 N 0 Nm     | a number is not above 0
@@ -106,8 +111,54 @@ class OwnTestsOfABeltTest {
             assertThat(m.line()).isEqualTo(10);
             assertThat(m.field()).isEqualTo("kit-1.placements.left.jumpTests");
             assertThat(m.wrong()).contains(wrong);
-            assertThat(m.allowed()).contains("60 N 4.1 Nm, 80 N 5.6 Nm, 100 N 6.9 Nm");
+            assertThat(m.allowed() + m.mend())
+                    .containsAnyOf("60 N 4.1 Nm, 80 N 5.6 Nm", "a tighter belt stands more torque", "2026-11-20");
         });
+    }
+
+    /// Fewer than it takes are kept, each with who and when, and tell nothing yet.
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            60 N 4.1 Nm (shop, 2026-11-20)                                     | refused
+            60 N 4.1 Nm (Ann O. 2026-11-20)                                    | 2
+            60 N 4.1 Nm, 80 N 5.6 Nm                                           | 1
+            60 N 4.1 Nm, 80 N 5.6 Nm, 80 N 5.7 Nm, 100 N no jump to 7 Nm       | 1
+            60 N 4.1 Nm, 80.5 N by 270 Hz 5.6 Nm, 100 N 7 Nm (shop 2026-11-20) | 0
+            """)
+    void fewerThanItTakesAreKept(String text, String lacking) {
+        if (lacking.equals("refused")) {
+            assertThatThrownBy(() -> JumpTests.parse(text)).hasMessageContaining("cannot be read");
+            return;
+        }
+        var tests = JumpTests.parse(text);
+        assertThat(tests.lacking()).isEqualTo(Integer.parseInt(lacking));
+        assertThat(tests.tell()).isEqualTo(tests.lacking() == 0);
+        assertThat(mistakes(KIT.replace(JUMPS, text)))
+                .extracting(Mistake::field)
+                .containsExactly("kit-1.seats");
+        assertThat(tests.tests().stream().map(Object::toString)).containsExactly(text.split(", "));
+    }
+
+    @Test
+    void oneMoreIsWrittenBehindAndReadBack() {
+        var signed = new Signed("shop", "2026-11-20");
+        var text = JumpTests.added(JUMPS, new JumpTests.Test(120, 0, 8.25, false, signed));
+        assertThat(text).isEqualTo(JUMPS + ", 120 N no jump to 8.25 Nm (shop 2026-11-20)");
+        assertThat(JumpTests.parse(text).toString())
+                .isEqualTo(JumpTests.parse(JUMPS).toString());
+        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 8.25, false, signed)))
+                .hasMessageContaining("is recorded already");
+        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 0.1, true, signed)))
+                .hasMessageContaining("torque does not rise with tension");
+
+        var hung = HungWeights.added("", 64.5, new HungWeights.Reading(50, 150, signed));
+        assertThat(HungWeights.tell(hung)).isFalse();
+        assertThat(mistakes(BELT.replace(HUNG, hung))).isEmpty();
+        var more = HungWeights.added(hung, 64.5, new HungWeights.Reading(100, 235, Signed.NOT));
+        assertThat(more).isEqualTo("span 64.5 mm: 50 N 150 Hz (shop 2026-11-20), 100 N 235 Hz");
+        assertThat(HungWeights.tell(more)).isTrue();
+        assertThatThrownBy(() -> HungWeights.added(more, 70, new HungWeights.Reading(150, 300, Signed.NOT)))
+                .hasMessageContaining("were taken on 64.5 mm");
     }
 
     @Test
