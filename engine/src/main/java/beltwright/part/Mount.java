@@ -98,40 +98,54 @@ public record Mount(
                 value = "number of dowel pins between mount and hanger, 0 without",
                 max = 8,
                 when = "fixing=clamp|flange",
+                group = Field.Group.STRENGTH,
                 optional = true)
         int dowels,
 
-        @Field(value = "diameter of a dowel pin", min = 1.5, max = 12, when = "dowels>0")
+        @Field(value = "diameter of a dowel pin", min = 1.5, max = 12, when = "dowels>0", group = Field.Group.STRENGTH)
         Dimension dowelMm,
 
-        @Field(value = "axle axis to the middle of a dowel pin", min = 3, max = 60, when = "dowels>0")
+        @Field(
+                value = "axle axis to the middle of a dowel pin",
+                min = 3,
+                max = 60,
+                when = "dowels>0",
+                group = Field.Group.STRENGTH)
         Dimension dowelArmMm,
 
-        @Field(value = "length of a dowel pin in the part that holds less of it", min = 1, max = 60, when = "dowels>0")
+        @Field(
+                value = "length of a dowel pin in the part that holds less of it",
+                min = 1,
+                max = 60,
+                when = "dowels>0",
+                group = Field.Group.STRENGTH)
         Dimension dowelDepthMm,
 
-        @Field(value = "material of the dowel pins", when = "dowels>0")
+        @Field(value = "material of the dowel pins", when = "dowels>0", group = Field.Group.STRENGTH)
         String dowelMaterial,
 
         @Field(
                 value = "axle axis to the middle of a face that stops the mount from turning; unknown without",
                 min = 3,
                 max = 100,
-                when = "fixing=clamp|flange")
+                when = "fixing=clamp|flange",
+                group = Field.Group.STRENGTH)
         Dimension stopArmMm,
 
         @Field(
                 value = "width of that face along the axle; of two faces, the narrower",
                 min = 1,
                 max = 80,
-                when = "stopArmMm>0")
+                when = "stopArmMm>0",
+                group = Field.Group.STRENGTH)
         Dimension stopWidthMm,
 
         @Field(
                 value = "height of that face, away from the axle; of two faces, the lower",
                 min = 1,
                 max = 60,
-                when = "stopArmMm>0")
+                when = "stopArmMm>0",
+                group = Field.Group.STRENGTH)
         Dimension stopHeightMm)
         implements Part {
     /// How the mount is held to the hanger.
