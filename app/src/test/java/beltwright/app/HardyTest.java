@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /// Whatever a part may be, the kit is still judged, drawn and described: nothing throws, nothing prints "NaN".
 @Tag("law")
-@Timeout(60)
+@Timeout(180) // a slow machine, not a loop
 class HardyTest {
     static Stream<String> kits() {
         return DemoKits.ids();
