@@ -7,7 +7,9 @@ import beltwright.Seeds.Draw;
 import beltwright.part.PropertyClass;
 import beltwright.part.Thread;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,6 +23,38 @@ class PlateLawTest {
         assertThat(Plate.holeFactor(hole, 1e6 * hole)).isCloseTo(3, within(1e-4));
         assertThat(Plate.slotFactor(hole + 5, hole / 2)).isGreaterThan(3);
         assertThat(Plate.holeFactor(hole, 2 * hole)).isBetween(2.0, 3.0);
+    }
+
+    /// What finite elements find of slots 4.5 mm wide in a wide plate, rounded to two places.
+    @ParameterizedTest
+    @CsvSource({"1, 2.62", "2.25, 2.49", "4.5, 2.40", "9, 2.30", "13.5, 2.25", "27, 2.19"})
+    void aSlotAlongThePullIsMilderTheLongerItIs(double travel, double found) {
+        assertThat(Plate.slotAlongFactor(travel, 4.5)).isCloseTo(found, within(0.05 * found));
+        assertThat(Plate.slotAlongFactor(2 * travel, 4.5)).isLessThan(Plate.slotAlongFactor(travel, 4.5));
+        assertThat(Plate.slotAlongFactor(0, 4.5)).isEqualTo(3);
+        assertThat(Plate.bentSlotFactor(travel, 4.5, 8) / Plate.bentHoleFactor(4.5, 8))
+                .isCloseTo(Plate.slotAlongFactor(travel, 4.5) / 3, within(1e-12));
+    }
+
+    @Test // a hole that is small against the thickness is a hole under pull; a large one that of thin plates, ν = 0.3
+    void aBentHoleLiesBetweenPullAndThinPlate() {
+        assertThat(Plate.bentHoleFactor(1e-6, 8)).isCloseTo(3, within(0.03));
+        assertThat(Plate.bentHoleFactor(1e6, 8)).isCloseTo((5 + 3 * 0.3) / (3 + 0.3), within(0.005));
+        assertThat(Plate.bentHoleFactor(4.5, 8)).isCloseTo(2.447, within(0.001)); // the formula by hand, x = 0.5625
+        assertThat(Plate.bentHoleFactor(8, 8)).isCloseTo(2.245, within(0.001)); // x = 1
+    }
+
+    @ParameterizedTest
+    @MethodSource("beltwright.Seeds#draws")
+    void beamStressBesideASlotRisesWithItsPlace(Draw draw) {
+        double width = draw.between(30, 60);
+        double slot = draw.between(3, 6);
+        double off = draw.between(6, 10);
+        double edge = Plate.edgewiseMpa(20, width, 6, 0, 0, 10);
+        assertThat(Plate.besideSlotMpa(20, width, 6, slot, width / 2 - slot / 2, 10))
+                .isCloseTo(edge, within(1e-9));
+        assertThat(Plate.besideSlotMpa(20, width, 6, slot, off, 10) / edge)
+                .isCloseTo((2 * off + slot) / width, within(1e-9));
     }
 
     @ParameterizedTest
