@@ -252,7 +252,8 @@ class QuarterHourTest {
                 .filter(new Locator.FilterOptions().setHasText("belt × pulleys"))
                 .click();
         assertThat(page.locator(".matrix tbody tr").count()).isEqualTo(3);
-        assertThat(page.locator(".matrix").textContent()).contains("centre distance 66.6 mm", "Teeth in mesh");
+        assertThat(page.locator(".matrix").textContent())
+                .contains("centre distance 66.6 mm", "Belt between the flanges");
         shows(page, "belt", "pulleys");
 
         page.locator(".choose a")
