@@ -96,9 +96,8 @@ public final class Assumed {
                 : List.of();
     }
 
-    /// {@return by how much preload misses its aim (%), for each seat whose preload a check asks for; none where that
-    /// is
-    /// unknown or nothing}
+    /// {@return by how much preload misses its aim (%), for each seat whose preload a check asks for; none where
+    /// that is unknown or nothing}
     public static SortedMap<SeatName, Dimension> misses(Kit kit) {
         var scatter = scatter(kit);
         double most = scatter.nominal();

@@ -6,9 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.stream.Stream;
 
-/// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, the bearings,
-/// shaft,
-/// plate and axle that carry it.
+/// The most tension at rest that everything stands on which the belt pulls: the slots that hold it, and the
+/// bearings, shaft, plate and axle that carry it.
 ///
 /// Every question of strength that is asked of one of these is asked again at other tensions, until demand meets
 /// capacity: the band ends where the first of them does. Below half of the effective tension the pull falls no

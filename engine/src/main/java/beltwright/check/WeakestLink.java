@@ -328,9 +328,8 @@ public final class WeakestLink {
                 WeakestLink::heatNm);
     }
 
-    /// Torque that, held for ever at cruise, warms the winding to where the controller cuts back. Braking, the motor's
-    /// own
-    /// loss torque helps, so the same winding current brakes harder than it drives.
+    /// Torque that, held for ever at cruise, warms the winding to where the controller cuts back. Braking, the
+    /// motor's own loss torque helps, so the same winding current brakes harder than it drives.
     private static double heatNm(Board board, boolean braking) {
         var train = board.train();
         double omega = train.radPerS(board.cruiseMps());

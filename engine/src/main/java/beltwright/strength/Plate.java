@@ -10,9 +10,8 @@ package beltwright.strength;
 ///     hole bent flatwise: Kt = 1.79 + 0.25/(0.39 + x) + 0.81/(1 + x²) − 0.26/(1 + x³)     x = d/t
 ///     S(N) = S_1·(S_2/S_1)^(log(N/N_1)/log(N_2/N_1))
 ///
-/// - Source: elastic beam; Heywood's formula for a hole and Peterson's for one bent flatwise, from memory; the ellipse
-/// of
-///   Inglis for a slot across; our own fit to finite elements for one along; a straight line between two points in
+/// - Source: elastic beam; Heywood's formula for a hole and Peterson's for one bent flatwise, from memory; the
+///   ellipse of Inglis for a slot across; our own fit to finite elements for one along; a straight line between two points in
 ///   log-log for fatigue, as in Shigley ch. 6.
 /// - Valid: Heywood's with the net stress, d/b to 0.6; the others in a wide plate, a slot along from l = w/5 on. Light
 ///   metal has no endurance limit: makers print 5·10⁸ turns.
@@ -97,9 +96,8 @@ public final class Plate {
         return 1.79 + 0.25 / (0.39 + x) + 0.81 / (1 + x * x) - 0.26 / (1 + x * x * x);
     }
 
-    /// {@return Kt (1) of a slot in a plate that is bent out of its plane along the slot, over the net stress: a bent
-    /// hole,
-    /// milder as far as a slot along a pull is milder than a hole}
+    /// {@return Kt (1) of a slot in a plate that is bent out of its plane along the slot, over the net stress: a
+    /// bent hole, milder as far as a slot along a pull is milder than a hole}
     public static double bentSlotFactor(double travelMm, double slotMm, double thickMm) {
         return bentHoleFactor(slotMm, thickMm) * slotAlongFactor(travelMm, slotMm) / 3;
     }
