@@ -11,8 +11,8 @@ package beltwright.strength;
 ///     S(N) = S_1·(S_2/S_1)^(log(N/N_1)/log(N_2/N_1))
 ///
 /// - Source: elastic beam; Heywood's formula for a hole and Peterson's for one bent flatwise, from memory; the
-///   ellipse of Inglis for a slot across; our own fit to finite elements for one along; a straight line between two points in
-///   log-log for fatigue, as in Shigley ch. 6.
+///   ellipse of Inglis for a slot across; our own fit to finite elements for one along; a straight line between two
+///   points in log-log for fatigue, as in Shigley ch. 6.
 /// - Valid: Heywood's with the net stress, d/b to 0.6; the others in a wide plate, a slot along from l = w/5 on. Light
 ///   metal has no endurance limit: makers print 5·10⁸ turns.
 /// - Neglects: contact of the screw's shank; scratches. The shares for plastics are common practice, no source.
