@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayDeque;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -146,6 +148,44 @@ class AccessTest {
         page.waitForFunction("() => location.search.includes('seat=')");
         page.locator("#part input[name=value]").first().focus();
         assertThat(page.evaluate("() => document.activeElement.name")).isEqualTo("value");
+    }
+
+    /// The link to the mend stands where the mend arrives; a reader who is on it must not be thrown back to the top.
+    @Test
+    void whatArrivesLeavesTheKeyboardInItsRung() {
+        var page = tried.page();
+        var held = new ArrayDeque<Route>();
+        page.route("**/mend**", held::add);
+        page.navigate(tried.at("kits/steep-street-light"));
+        page.locator(".rung.fails summary").first().focus();
+        page.keyboard().press("Enter");
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("() => document.activeElement.closest('.mending') !== null"))
+                .isEqualTo(true);
+        page.waitForCondition(() -> !held.isEmpty());
+        held.forEach(Route::resume);
+        page.waitForCondition(() -> page.locator(".rung.fails .mending").first().getAttribute("data-fetch") == null);
+        assertThat(page.evaluate("() => document.activeElement.closest('.rung.fails .mending') !== null"))
+                .isEqualTo(true);
+        page.keyboard().press("Tab");
+        assertThat(page.evaluate("() => document.activeElement.closest('.rung') !== null"))
+                .isEqualTo(true);
+    }
+
+    /// A change of part, and before its answer is here the reader goes on to a rung.
+    @Test
+    void aPageThatArrivesLeavesTheKeyboardOnItsRung() {
+        var page = tried.page();
+        var held = new ArrayDeque<Route>();
+        page.navigate(tried.at("kits/steep-street?seat=left+motor+screws"));
+        page.route("**/*m4x12*", held::add);
+        page.locator("li.seat[data-seat='left motor screws'] select").selectOption("4 x screw-m4x12");
+        page.waitForCondition(() -> !held.isEmpty());
+        page.locator(".rung summary").nth(2).focus();
+        var rung = page.evaluate("() => document.activeElement.id");
+        held.forEach(Route::resume);
+        page.waitForFunction("() => location.search.includes('m4x12') && !document.body.classList.contains('busy')");
+        assertThat(page.evaluate("() => document.activeElement.id")).isEqualTo(rung);
     }
 
     /// With the fonts of this machine, as the browser sets them.

@@ -192,8 +192,13 @@ addEventListener("popstate", () => go(location.href, false));
 async function fill(opened) {
   const response = await fetch(opened.dataset.fetch, { headers: { Accept: "text/html" } });
   const next = new DOMParser().parseFromString(await response.text(), "text/html");
+  const reading = opened.contains(document.activeElement);
   opened.replaceChildren(...next.body.childNodes);
   delete opened.dataset.fetch;
+  if (reading) {
+    opened.tabIndex = -1;
+    opened.focus({ preventScroll: true });
+  }
 }
 
 document.addEventListener("toggle", (event) => {
