@@ -302,7 +302,7 @@ public final class Guide {
     private static String limited(List<LimitSheet.Row> limits) {
         var set = new ArrayList<String>();
         for (var key : List.of("first-ride-current", "first-ride-ramp", "first-ride-brake", "lost-link")) {
-            row(limits, key).ifPresent(row -> set.add(row.name().replace("First ride: ", "").replace("Radio", "radio") + " "
+            row(limits, key).ifPresent(row -> set.add(row.name().replace("First ride: ", "").replace("Radio", "radio") + ": "
                     + Numbers.significant(row.value(), 6) + " " + row.unit()));
         }
         return set.isEmpty()

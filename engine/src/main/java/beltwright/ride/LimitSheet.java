@@ -309,7 +309,7 @@ public final class LimitSheet {
         var hill = "the " + Numbers.significant(asked.nominal(), 3) + " % of the task";
         return asked.upper() <= held
                 ? slope + ", so on " + hill + " too"
-                : slope + " and NOT on " + hill + ": there the board runs away";
+                : slope + ", but not on " + hill + ": there the board runs away";
     }
 
     private void row(

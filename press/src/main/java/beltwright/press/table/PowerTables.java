@@ -90,10 +90,9 @@ public final class PowerTables {
     /// {@return for which rider the stops and what is left are told}
     public static String stance(PowerSheet sheet) {
         var road = sheet.board().road();
-        return "Rider stiff and upright, so that grip at the rear holds the brake back; 'leaning back' is the way of a"
-                + " rider who keeps " + Numbers.fixed(100 * road.drivenBrakingShare(), 0)
-                + " % of the weight on the driven axle while braking, upright it is "
-                + Numbers.fixed(100 * road.upright().drivenBrakingShare(), 0) + " %.";
+        return "Rider stiff and upright: " + Numbers.fixed(100 * road.upright().drivenBrakingShare(), 0)
+                + " % of the weight is then on the driven axle. 'Leaning back' is the way of a rider who keeps "
+                + Numbers.fixed(100 * road.drivenBrakingShare(), 0) + " % there while braking.";
     }
 
     /// Two limits that one thing fades between, as one row: the key of its beginning, of its end, what it is called.
