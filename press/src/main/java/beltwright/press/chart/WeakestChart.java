@@ -56,8 +56,14 @@ public final class WeakestChart {
             link(link, y);
             y -= ROW;
         }
-        worst(chain.driveNm(), "worst torque driving", plot.top() + 7, LineClass.HIDDEN);
-        worst(chain.brakeNm(), "braking", plot.top() + 2.5, LineClass.PHANTOM);
+        worst(chain.driveNm(), "worst torque driving", plot.top() + 7, LineClass.HIDDEN, Anchor.START);
+        // The line for driving runs past the lower words: they keep to the side where it is not.
+        worst(
+                chain.brakeNm(),
+                "braking",
+                plot.top() + 2.5,
+                LineClass.PHANTOM,
+                chain.brakeNm() < chain.driveNm() ? Anchor.END : Anchor.START);
         words.forEach(Runnable::run);
         key();
         return new Drawing(
@@ -70,11 +76,12 @@ public final class WeakestChart {
                 List.of(new View("weakest", sketch.entities(), new Placing(1, Point.ORIGIN), null)));
     }
 
-    private void worst(double torqueNm, String words, double y, LineClass line) {
+    private void worst(double torqueNm, String words, double y, LineClass line, Anchor anchor) {
         if (Double.isFinite(torqueNm)) {
             double at = plot.px(torqueNm);
             sketch.line(at, BOTTOM, at, y + 3, line);
-            sketch.text(new Point(at + 1.2, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, Anchor.START);
+            double beside = anchor == Anchor.START ? at + 1.2 : at - 1.2;
+            sketch.text(new Point(beside, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, anchor);
         }
     }
 
