@@ -95,11 +95,8 @@ final class PowerText {
 
     /// The hardest braking over speed, a column for each charge.
     private List<String> forces() {
-        var lines = new ArrayList<String>(
-                hanging(
-                        "",
-                        "Hardest electric braking (N) over speed, by how full the pack is, rider leaning back",
-                        columns));
+        var lines = new ArrayList<String>(hanging(
+                "", "Hardest electric braking (N) over speed, by how full the pack is, rider leaning back", columns));
         lines.addAll(TableText.of(PowerTables.forces(sheet)).lines(columns));
         if (sheet.braking().stream().flatMap(c -> c.points().stream()).anyMatch(p -> p.governs() == Governs.OVER_RUN)) {
             lines.addAll(hanging(

@@ -302,8 +302,10 @@ public final class Guide {
     private static String limited(List<LimitSheet.Row> limits) {
         var set = new ArrayList<String>();
         for (var key : List.of("first-ride-current", "first-ride-ramp", "first-ride-brake", "lost-link")) {
-            row(limits, key).ifPresent(row -> set.add(row.name().replace("First ride: ", "").replace("Radio", "radio") + ": "
-                    + Numbers.significant(row.value(), 6) + " " + row.unit()));
+            row(limits, key)
+                    .ifPresent(row ->
+                            set.add(row.name().replace("First ride: ", "").replace("Radio", "radio") + ": "
+                                    + Numbers.significant(row.value(), 6) + " " + row.unit()));
         }
         return set.isEmpty()
                 ? "The limits to set in the controller cannot be told: a number is missing in this kit's data."
@@ -324,7 +326,8 @@ public final class Guide {
         does.add("Lift the wheels off the ground, connect the battery, and run them slowly in both directions.");
         does.add(
                 "Mark every screw and nut with paint. Check torque and tension again after the first ride, after 10 km, then every 100 km.");
-        var cautions = new ArrayList<>(List.of(
+        var cautions = new ArrayList<>(
+                List.of(
                         "Hands, hair and sleeves away from belts and wheels while they run. Mind the polarity of the pack; it sparks and burns when shorted.",
                         "First ride: helmet, wrist, knee and elbow protection, walking pace, closed dry level ground, a second person present.",
                         "The belt is the brake: a broken belt brakes nothing. Do not start a long descent on a full pack; it may not take the charge.",
@@ -332,7 +335,8 @@ public final class Guide {
         row(limits, "lost-link")
                 .ifPresent(lost -> cautions.add("Radio link lost, brake of " + Numbers.significant(lost.value(), 6)
                         + " A a motor: "
-                        + LimitSheet.holds(kit, board, lost.value() / board.belting().statedPerDirect()) + "."));
+                        + LimitSheet.holds(
+                                kit, board, lost.value() / board.belting().statedPerDirect()) + "."));
         return new Step(
                 number,
                 "Check before the first ride",

@@ -98,8 +98,7 @@ public final class LimitSheet {
         var controller = kit.controller();
         double gripN = board.leaningBack().road().gripN(0, false);
         double gripBrakeN = board.leaningBack().road().gripN(0, true);
-        double upright =
-                -motor.currentA(train.shaftNm(-board.upright().road().gripN(0, true)), 0) * stated;
+        double upright = -motor.currentA(train.shaftNm(-board.upright().road().gripN(0, true)), 0) * stated;
         double hot = motor.resistanceOhm((board.airC() + limits.windingFromC()) / 2);
         double forAWhile =
                 Math.sqrt(train.heat().windingJPerK() * (limits.windingFromC() - board.airC()) / (FOR_SECONDS * hot));

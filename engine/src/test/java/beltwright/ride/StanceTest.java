@@ -25,8 +25,18 @@ class StanceTest {
     void standingUprightNeverGivesMoreThanWasTyped() {
         var r = BOARD.road();
         var little = new Road(
-                r.massKg(), r.inertiaKg(), r.rollingShare(), r.dragAreaM2(), r.airKgM3(), r.bearingN(),
-                r.headWindMps(), r.gripShare(), r.drivenShare(), 0.1, r.massHeightM(), r.wheelbaseM());
+                r.massKg(),
+                r.inertiaKg(),
+                r.rollingShare(),
+                r.dragAreaM2(),
+                r.airKgM3(),
+                r.bearingN(),
+                r.headWindMps(),
+                r.gripShare(),
+                r.drivenShare(),
+                0.1,
+                r.massHeightM(),
+                r.wheelbaseM());
         assertThat(little.upright().drivenBrakingShare()).isEqualTo(0.1);
     }
 

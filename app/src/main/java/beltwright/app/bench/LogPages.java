@@ -67,7 +67,8 @@ public final class LogPages {
     /// A log and what it is asked.
     private record Asked(Log log, Set<Coefficient> wanted) {}
 
-    /// {@return where the page opens when nothing is asked for: the first log that tells something; null where none does}
+    /// {@return where the page opens when nothing is asked for: the first log that tells something; null where none
+    /// does}
     private static @Nullable Asked first(Context ctx, Board board, List<Log> logs) {
         if (ctx.queryParam("log") != null || ctx.queryParam("find") != null) {
             return null;

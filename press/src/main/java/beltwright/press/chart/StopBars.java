@@ -12,7 +12,8 @@ import beltwright.quantity.Numbers;
 import beltwright.ride.PowerSheet;
 import java.util.List;
 
-/// The way to a stop from cruise as bars to one scale: open while the rider reacts, filled while the brake works under a
+/// The way to a stop from cruise as bars to one scale: open while the rider reacts, filled while the brake works under
+/// a
 /// rider who leans back, hatched the rest of the way under one who stands stiff and upright.
 public final class StopBars {
     private static final double LEFT = 58;

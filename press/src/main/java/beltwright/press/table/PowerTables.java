@@ -56,8 +56,12 @@ public final class PowerTables {
                 List.of("from km/h", "way m", "with reaction m", "s", "pack full m", "leaning back m", "held back by"),
                 List.of(
                         "from %s km/h",
-                        "upright: way %s m", "with reaction %s m", "%s s", "with the pack full way %s m",
-                        "leaning back way %s m", "held back by: %s"),
+                        "upright: way %s m",
+                        "with reaction %s m",
+                        "%s s",
+                        "with the pack full way %s m",
+                        "leaning back way %s m",
+                        "held back by: %s"),
                 rows);
     }
 
@@ -75,7 +79,14 @@ public final class PowerTables {
                     row.governs() + (row.note().isEmpty() ? "" : "; " + row.note())));
         }
         return new Table(
-                List.of("what", "m/s² at 10 km/h", "at cruise", "way m", "with reaction m", "leaning back m", "held back by"),
+                List.of(
+                        "what",
+                        "m/s² at 10 km/h",
+                        "at cruise",
+                        "way m",
+                        "with reaction m",
+                        "leaning back m",
+                        "held back by"),
                 List.of(
                         "%s",
                         "upright: slows down at %s m/s² at 10 km/h",

@@ -97,10 +97,12 @@ public final class SpreadTables {
         o.matters().stream()
                 .filter(m -> m.pieces() > 1)
                 .max(Comparator.comparingDouble(Odds.Influence::share))
-                .ifPresent(m -> why.add("the worst of several pieces counts, each drawn on its own (" + where(m) + ")"));
+                .ifPresent(
+                        m -> why.add("the worst of several pieces counts, each drawn on its own (" + where(m) + ")"));
         if (Math.abs(s.middle() - nominal) >= NOTICED * s.deviation()) {
-            why.add("limits are not even about their nominal: with every dimension in the middle of its limits there is "
-                    + number(s.middle(), s) + unit);
+            why.add(
+                    "limits are not even about their nominal: with every dimension in the middle of its limits there is "
+                            + number(s.middle(), s) + unit);
         }
         return words + " That is not the nominal, because "
                 + (why.isEmpty() ? "what is drawn does not act in proportion" : String.join(", and ", why)) + ".";
