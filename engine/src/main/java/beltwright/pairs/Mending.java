@@ -52,12 +52,14 @@ public final class Mending {
     private static final SeatName HANGER = SeatName.of(Role.HANGER);
 
     private final Kit kit;
+    private final Map<String, Part> parts;
     private final Map<String, Part> shelf;
     private final Reference reference;
     private final Map<String, Answer> before = new HashMap<>();
 
     private Mending(Kit kit, Map<String, ? extends Part> shelf, Reference reference) {
         this.kit = kit;
+        this.parts = kit.parts();
         this.shelf = new TreeMap<>(shelf);
         this.reference = reference;
         answers(kit).forEach(a -> before.put(a.key(), a));
@@ -169,7 +171,7 @@ public final class Mending {
                     new Joint("riser under deck", Joint.Way.SLIDE, List.of(RISER, HANGER), List.of()));
         }
         Function<String, Part> find = id -> {
-            var part = made.getOrDefault(id, kit.parts().get(id));
+            var part = made.getOrDefault(id, parts.get(id));
             if (part == null) {
                 throw new Refusal("part", "'" + id + "' is not there", "", "");
             }
