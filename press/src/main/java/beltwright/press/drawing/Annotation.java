@@ -280,7 +280,7 @@ final class Annotation {
         for (int i = 0; i < texts.size(); i++) {
             var text = texts.get(i);
             var covers = aroundTexts.get(i);
-            if (room.meets(covers) && box.overlaps(text) || around.meets(covers) && text.meets(leader)) {
+            if ((room.meets(covers) && box.overlaps(text)) || (around.meets(covers) && text.meets(leader))) {
                 return Double.POSITIVE_INFINITY;
             }
         }
