@@ -108,7 +108,8 @@ class PowerCommandTest {
         assertThat(typed.run("power", Typed.KIT).out())
                 .containsPattern("tips over: \\d\\.\\d m/s²\\n")
                 .contains("m above the road, an estimate");
-        var measured = typed.run("power", Typed.KIT, "--set", Typed.KIT + ".task.massHeightMm=1000 ±5");
+        var height = Typed.KIT + ".task.massHeightMm={value: 1000 ±50, source: measured}";
+        var measured = typed.run("power", Typed.KIT, "--set", height);
         assertThat(measured.out()).containsPattern("tips over: \\d\\.\\d\\d \\(");
     }
 
