@@ -167,6 +167,24 @@ public final class Sheet {
         return draft.edits();
     }
 
+    /// {@return an edit as people would say it: `left motor screws: 4 × Screw M4×12`}
+    public String says(Edit edit) {
+        var part = shelf.parts().get(edit.document());
+        if (part != null) {
+            return label(edit.path()) + " of " + part.name() + ": " + edit.value();
+        }
+        if (!edit.path().startsWith("seats.")) {
+            return label(edit.path()) + ": " + (edit.value().isEmpty() ? "taken out" : edit.value());
+        }
+        var seat = edit.path().substring("seats.".length());
+        var filled = edit.value().isBlank() ? null : dossier.kit().seats().get(SeatName.parse(seat));
+        return seat + ": "
+                + (filled == null
+                        ? "taken out"
+                        : (filled.count() == 1 ? "" : filled.count() + " × ")
+                                + filled.part().name());
+    }
+
     public String address(String page) {
         return draft.address(page);
     }
@@ -189,6 +207,11 @@ public final class Sheet {
 
     public @Nullable Refused refused() {
         return refused;
+    }
+
+    /// {@return what a finding needs before it can be told}
+    public List<Missing> missing(Finding finding) {
+        return Missing.of(shelf, finding.needs());
     }
 
     /// {@return the rung that is chosen when the page opens: the weakest}
@@ -332,6 +355,11 @@ public final class Sheet {
         var rows = new ArrayList<FieldRow>();
         for (var f : fields) {
             var field = document + "." + f.path();
+            boolean asked = refused != null && refused.field().equals(field)
+                    || draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field));
+            if (f.idle() && !asked) {
+                continue; // as in the form: what the part does not have is not asked for
+            }
             boolean wrong = refused != null && refused.field().equals(field);
             rows.add(new FieldRow(
                     field,
@@ -339,7 +367,7 @@ public final class Sheet {
                     f.meaning().equalsIgnoreCase(label(f.path())) ? "" : f.meaning(),
                     f.unit(),
                     f.text(),
-                    f.source(),
+                    f.text().equals("unknown") ? "" : f.source(),
                     f.choices(),
                     draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field)),
                     refused != null && wrong ? refused.why() : "",
