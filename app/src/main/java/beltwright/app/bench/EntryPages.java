@@ -76,7 +76,7 @@ public final class EntryPages {
 
         /// {@return whether it names a material of the reference file}
         public boolean material() {
-            return field.path().toLowerCase(Locale.ROOT).endsWith("material");
+            return Sheet.material(field.path());
         }
     }
 
@@ -147,8 +147,8 @@ public final class EntryPages {
         if (!mistake.wrong().equals("missing") || field.isEmpty()) {
             return mistake.wrong() + "; " + mistake.allowed() + "; " + mistake.mend();
         }
-        boolean chosen = !field.get().choices().isEmpty()
-                || field.get().path().toLowerCase(Locale.ROOT).endsWith("material");
+        boolean chosen =
+                !field.get().choices().isEmpty() || Sheet.material(field.get().path());
         return (chosen ? "nothing is chosen yet; " : "empty; ")
                 + (field.get().choices().isEmpty() && chosen ? "any of the list" : mistake.allowed()) + "; "
                 + (chosen ? "choose one of the list" : "type it here");
@@ -313,9 +313,7 @@ public final class EntryPages {
                 elsewhere,
                 typed.inches(),
                 typed.everywhere(),
-                bench.workshop().reference().materials().values().stream()
-                        .sorted(Comparator.comparing(Material::name))
-                        .toList(),
+                Sheet.materials(bench.workshop().reference()),
                 saved);
     }
 }

@@ -8,6 +8,8 @@ import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
+import beltwright.part.Material;
+import beltwright.part.Reference;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.svg.SvgWriter;
@@ -17,9 +19,11 @@ import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import beltwright.workshop.document.Editable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +68,12 @@ public final class Sheet {
             List<String> choices,
             boolean changed,
             String error,
-            String typed) {}
+            String typed) {
+        /// {@return whether it names a material of the reference file}
+        public boolean material() {
+            return Sheet.material(field);
+        }
+    }
 
     /// A first number with its value for each side.
     public record NumberRow(String name, String unit, Map<String, FirstNumber> sides) {
@@ -376,13 +385,29 @@ public final class Sheet {
         return rows;
     }
 
+    /// {@return whether a field names a material of the reference file}
+    static boolean material(String path) {
+        return path.toLowerCase(Locale.ROOT).endsWith("material");
+    }
+
+    /// {@return the materials of the reference file by name}
+    public List<Material> materials() {
+        return materials(shelf.reference());
+    }
+
+    static List<Material> materials(Reference reference) {
+        return reference.materials().values().stream()
+                .sorted(Comparator.comparing(Material::name))
+                .toList();
+    }
+
     /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
     static String label(String path) {
         var words = Unit.without(path)
                 .replaceFirst("^task\\.|^placements\\.", "")
                 .replace('.', ' ')
                 .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(java.util.Locale.ROOT);
+                .toLowerCase(Locale.ROOT);
         return words.strip();
     }
 }
