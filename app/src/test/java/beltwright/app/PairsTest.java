@@ -413,8 +413,8 @@ class PairsTest {
 
     @Test
     void aDeviationIsToldAsWhatItIsOff() {
-        assertThat(new Answer("a.left", "A", Verdict.MARGINAL, "mm", 0.02, 0.13, -0.03, 0.14, "off", null).slackText())
-                .isEqualTo("0.02 (0.01 to 0.18) mm off, 0.15 allowed");
+        assertThat(new Answer("a.left", "A", Verdict.HOLDS, "mm", 0.13, 0.02, 0.01, 0.03, "off", null).slackText())
+                .isEqualTo("0.13 ± 0.01 mm off, 0.15 allowed");
     }
 
     @Test

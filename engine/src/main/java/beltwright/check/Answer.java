@@ -52,7 +52,7 @@ public record Answer(
         }
         if (!off.isEmpty()) {
             double may = wanted + slack;
-            return within(wanted, may - slackBest, may - slackWorst) + " " + off + ", " + Numbers.plain(may)
+            return within(wanted, may - slackBest, may - slackWorst) + " " + off + ", " + Numbers.significant(may, 3)
                     + " allowed";
         }
         return within(slack, slackWorst, slackBest);
