@@ -55,7 +55,7 @@ final class DowelChecks {
             var mount = s.drive().mount();
             var hanger = s.kit().hanger();
             w.given("n_pin", mount.id() + ".dowels", mount.dowels(), "", "count");
-            w.given("n_hanger", hanger.id() + ".dowelHoles", hanger.dowelHoles(), "", "count");
+            w.given("n_dowel", hanger.id() + ".dowelHoles", hanger.dowelHoles(), "", "count");
         }
 
         @Override
