@@ -36,6 +36,11 @@ final class FormKits {
                 .toArray(String[]::new));
     }
 
+    /// {@return the demo, its flanged mount held by its screws alone}
+    static Shelf screwed() {
+        return DemoKits.SHELF.with(edits(bare()));
+    }
+
     /// {@return the demo, its flanged mount held by two dowel pins of which the mount alone tells}
     static Shelf pinned() {
         return DemoKits.SHELF.with(edits(loose(

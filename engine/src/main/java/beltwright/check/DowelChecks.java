@@ -86,14 +86,13 @@ final class DowelChecks {
                     0.02,
                     HABIT,
                     Role.DOWEL_PINS,
-                    Role.MOUNT,
-                    Role.HANGER);
+                    inMount ? Role.MOUNT : Role.HANGER);
             this.inMount = inMount;
         }
 
         @Override
         public boolean applies(Subject s) {
-            return inMount ? pinned(s) : holed(s);
+            return inMount ? pinned(s) : s.kit().hanger().dowelHoles() > 0;
         }
 
         @Override

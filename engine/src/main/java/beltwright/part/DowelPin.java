@@ -15,6 +15,5 @@ public record DowelPin(
         @Field(value = "length, rounded or chamfered ends included", min = 3, max = 120)
         Dimension lengthMm,
 
-        @Field(value = "material", group = Field.Group.STRENGTH)
         String material)
         implements Part {}
