@@ -57,7 +57,8 @@ public final class TensionPages {
     void show(Context ctx, RoadSheet road, TypedForm jump, TypedForm hung) {
         var belts = new ArrayList<Belt>();
         var estimates = new LinkedHashSet<String>();
-        for (var card : cards(road)) {
+        var cards = cards(road);
+        for (var card : cards) {
             estimates.addAll(card.estimates());
             var last = belts.isEmpty() ? null : belts.getLast();
             if (last != null && last.card().alike(card)) {
@@ -78,7 +79,7 @@ public final class TensionPages {
                         "belts",
                         belts,
                         "tests",
-                        BeltTests.of(road.kit(), jump, hung),
+                        BeltTests.of(road.kit(), cards, jump, hung),
                         "estimates",
                         List.copyOf(estimates)));
     }
