@@ -158,7 +158,7 @@ class TensionCardTest {
         }
         for (var card : cards("quarry-road-load")) {
             assertThat(card.notes())
-                    .anyMatch(n -> n.contains("below 138 N the slack span goes slack"))
+                    .anyMatch(n -> n.contains("below 137 N the slack span goes slack"))
                     .noneMatch(n -> n.contains("is habit"));
             assertThat(card.leastN()).isBetween(90.0, 170.0);
         }
@@ -197,22 +197,33 @@ class TensionCardTest {
             var edits = DemoKits.SHELF.kit(kit).drives().stream()
                     .map(d -> kit + ".placements." + d.side() + ".jumpTests=" + text)
                     .toArray(String[]::new);
-            var pull = CardPull.of(DemoKits.SHELF.kit(kit));
             for (var card : text.isEmpty() ? cards(kit) : cards(kit, edits)) {
                 if (Double.isNaN(card.leastN())) {
                     continue;
                 }
                 told++;
-                double worst = card.sure() ? Math.max(pull.drivingN(), pull.brakingN()) : card.effectiveN();
+                double worst = worstN(kit, card);
                 assertThat(card.leastN() - worst / 2).as("%s %s", kit, text).isPositive();
                 assertThat(Double.parseDouble(card.newtons().low()) - worst / 2).isPositive();
                 boolean byTaut = card.leastBecause().startsWith("the slack span");
                 taut += byTaut ? 1 : 0;
-                assertThat(byTaut).isEqualTo(!text.isEmpty() && card.leastN() < 0.526 * worst);
+                assertThat(!byTaut || card.leastN() < 0.526 * worst)
+                        .as("%s %s: %s", kit, text, card)
+                        .isTrue();
             }
         }
         assertThat(told).isGreaterThan(20);
         assertThat(taut).isPositive();
+    }
+
+    /// Worst pull of the drive of this card: at the worse limits where its band is for them, else at nominal.
+    private static double worstN(String kit, TensionCard card) {
+        var resolved = DemoKits.SHELF.kit(kit);
+        var drive = Subject.of(resolved, LayoutSolver.solve(resolved)).stream()
+                .filter(s -> s.scope() == Scope.DRIVE && s.side() == card.side())
+                .findFirst()
+                .orElseThrow();
+        return DrivePull.effectiveN(drive, DrivePull.worstNm(drive, card.sure() ? At.WORST : At.NOMINAL));
     }
 
     private static String jumps(Random random) {
@@ -400,12 +411,12 @@ class TensionCardTest {
 
     @Test
     void jumpTestsTakeTheHabitsPlaceAndReachNoFurther() {
-        var text = "60 N 2.4 Nm, 90 N 3.4 Nm, 120 N 4.4 Nm";
+        var text = "90 N 2 Nm, 120 N 3 Nm, 150 N 4 Nm";
         var tried = card(KIT + ".placements.left.jumpTests=" + text);
         var kit = DemoKits.SHELF.kit(KIT);
         var subject = Subject.of(kit, LayoutSolver.solve(kit)).getFirst();
         double torque = 1.25 * DrivePull.worstNm(subject, At.WORST);
-        assertThat(tried.leastN()).isCloseTo(60 + (torque - 2.4) * 30, within(1e-9));
+        assertThat(tried.leastN()).isCloseTo(90 + (torque - 2) * 30, within(1e-9));
         assertThat(tried.notes()).noneMatch(n -> n.contains("habit"));
 
         var low = card(KIT + ".placements.left.jumpTests=20 N 0.7 Nm, 30 N 1.0 Nm, 40 N 1.4 Nm");

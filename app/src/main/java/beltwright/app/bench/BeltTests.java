@@ -211,9 +211,8 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         return tension;
     }
 
-    /// {@return torque at the motor (N·m), from its current where that was typed: the least that its Kv leaves open, to
-    /// a
-    /// hundredth down}
+    /// {@return torque at the motor (N·m), from its current where that was typed: the least that its Kv leaves open,
+    /// to a hundredth down}
     private static double torqueNm(Kit kit, TypedForm typed, String side) {
         var as = typed.choice(TORQUE_AS, TORQUES);
         if (as.equals(TORQUES.getFirst())) {

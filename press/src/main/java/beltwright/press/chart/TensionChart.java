@@ -40,7 +40,7 @@ public final class TensionChart {
                         card.mostN(),
                         card.setN(),
                         card.setN() + card.warmerN(),
-                        card.setN() + card.rippleN())
+                        card.setN() + 2 * card.rippleN())
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
@@ -131,11 +131,15 @@ public final class TensionChart {
         double y = BOTTOM + BAR_TOP;
         sketch.line(at, BOTTOM + BAR - 1.5, at, y + 7, LineClass.GROUND);
         if (Double.isFinite(card.rippleN())) {
-            double a = plot.px(Math.max(0, card.setN() - card.rippleN())); // slack from there on
-            double b = plot.px(card.setN() + card.rippleN());
-            sketch.line(a, y + 3, b, y + 3, LineClass.EDGE);
-            sketch.line(a, y + 2, a, y + 4, LineClass.EDGE);
+            double tightest = card.setN() + 2 * card.rippleN(); // set where it is loosest
+            double b = plot.px(tightest);
+            sketch.line(at, y + 3, b, y + 3, LineClass.EDGE);
             sketch.line(b, y + 2, b, y + 4, LineClass.EDGE);
+            sketch.text(
+                    new Point(b + 1.2, y + 2.2),
+                    "run-out, to " + Numbers.fixed(tightest, 0) + " N",
+                    Plot.SMALL,
+                    Anchor.START);
         }
         if (Double.isFinite(card.warmerN())) {
             double warm = plot.px(card.setN() + card.warmerN());

@@ -7,6 +7,7 @@ import beltwright.part.HungWeights;
 import beltwright.part.Signed;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -206,6 +207,21 @@ public final class TensionTables {
                 ? on + ", carried to the free span of this kit: the sound is told by them, from "
                         + Numbers.plain(hung.leastN()) + " to " + Numbers.plain(hung.mostN()) + " N."
                 : on + ": one more weight is needed. Until then the belt is taken as a string.";
+    }
+
+    /// {@return fields by their last words, those of one part or task told together: for a card that goes in a box}
+    public static String shortened(List<String> fields) {
+        var byPart = new LinkedHashMap<String, List<String>>();
+        for (var field : fields) {
+            var words = field.split("\\.");
+            var of = words.length > 1 ? words[words.length - 2] : "";
+            byPart.computeIfAbsent(of, key -> new ArrayList<>()).add(words[words.length - 1]);
+        }
+        return String.join(
+                "; ",
+                byPart.entrySet().stream()
+                        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
+                        .toList());
     }
 
     private static String newtons(double value) {
