@@ -60,6 +60,13 @@ class MendingTest {
             return MendingTest.findings(shelf.kit(kit));
         }
 
+        /// {@return whether it fails in something that it did not fail in before, found without words}
+        boolean newly(Map<String, Verdict> before) {
+            var kit = shelf.kit(this.kit);
+            return Ladder.answers(kit, LayoutSolver.solve(kit), check -> true).stream()
+                    .anyMatch(a -> a.verdict() == Verdict.FAILS && before.get(a.key()) != Verdict.FAILS);
+        }
+
         List<String> failing() {
             return findings().stream()
                     .filter(f -> f.verdict() == Verdict.FAILS)
@@ -85,7 +92,7 @@ class MendingTest {
             Editable field = fields.get(random.nextInt(fields.size()));
             Edits.moved(document, field, 0.02 + 0.4 * random.nextDouble())
                     .map(edit -> new Broken(kit, edit, DemoKits.SHELF.with(List.of(edit))))
-                    .filter(b -> b.failing().stream().anyMatch(key -> before.get(key) != Verdict.FAILS))
+                    .filter(b -> b.newly(before))
                     .ifPresent(broken::add);
         }
         return broken;

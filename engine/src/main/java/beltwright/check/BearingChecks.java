@@ -238,7 +238,7 @@ final class BearingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a stack " + mm(r.demand() - r.capacityWorst()) + " shorter, or an axle with a shorter thread";
+            return "a stack " + leastMm(r.demand() - r.capacityWorst()) + " shorter, or an axle with a shorter thread";
         }
     }
 
@@ -314,7 +314,7 @@ final class BearingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "sleeves of at most " + mm(r.capacity()) + " outside diameter";
+            return "sleeves of at most " + mostMm(r.capacity()) + " outside diameter";
         }
     }
 }

@@ -145,4 +145,15 @@ public abstract class Check {
     protected static String mm(double value) {
         return Numbers.fixed(value, 1) + " mm";
     }
+
+    /// {@return by how much at least, or how long at least, for a remedy: a tenth up, so that what is done as told
+    /// holds}
+    protected static String leastMm(double value) {
+        return Numbers.fixed(Numbers.up(value, 1), 1) + " mm";
+    }
+
+    /// {@return how long at most, for a remedy: a tenth down}
+    protected static String mostMm(double value) {
+        return Numbers.fixed(-Numbers.up(-value, 1), 1) + " mm";
+    }
 }

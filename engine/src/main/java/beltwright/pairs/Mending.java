@@ -1,6 +1,7 @@
 package beltwright.pairs;
 
 import beltwright.check.Answer;
+import beltwright.check.Check;
 import beltwright.check.Checks;
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
@@ -51,12 +52,14 @@ public final class Mending {
     private static final SeatName HANGER = SeatName.of(Role.HANGER);
 
     private final Kit kit;
+    private final Map<String, Part> parts;
     private final Map<String, Part> shelf;
     private final Reference reference;
     private final Map<String, Answer> before = new HashMap<>();
 
     private Mending(Kit kit, Map<String, ? extends Part> shelf, Reference reference) {
         this.kit = kit;
+        this.parts = kit.parts();
         this.shelf = new TreeMap<>(shelf);
         this.reference = reference;
         answers(kit).forEach(a -> before.put(a.key(), a));
@@ -95,7 +98,7 @@ public final class Mending {
                 .orElseThrow();
         var mends = new ArrayList<Mend>();
         for (var change : changes(check.reads(), check.readsPlacement())) {
-            tried(change, was).ifPresent(mends::add);
+            tried(change, was, check).ifPresent(mends::add);
         }
         mends.sort(Comparator.comparingDouble(Mend::size).thenComparing(Mend::says));
         return mends;
@@ -110,25 +113,23 @@ public final class Mending {
             Map<String, String> fields,
             double size) {}
 
-    private Optional<Mend> tried(Change change, Answer was) {
-        List<Answer> after;
+    /// Most changes do not mend: the finding itself is asked first, and everything else only where it got better.
+    private Optional<Mend> tried(Change change, Answer was, Check check) {
+        Kit changed;
         try {
-            after = answers(changed(change));
+            changed = changed(change);
         } catch (Refusal r) {
             return Optional.empty();
         }
-        Verdict becomes = null;
-        for (var answer : after) {
-            var old = before.get(answer.key());
-            if (answer.key().equals(was.key())) {
-                becomes = answer.verdict();
-            } else if (old == null
-                    ? answer.verdict() == Verdict.FAILS
-                    : answer.verdict().compareTo(old.verdict()) < 0) {
-                return Optional.empty();
-            }
-        }
-        if (becomes == null || becomes.compareTo(Verdict.MARGINAL) < 0 || becomes.compareTo(was.verdict()) <= 0) {
+        var layout = LayoutSolver.solve(changed);
+        var becomes = Ladder.answers(changed, layout, check::equals).stream()
+                .filter(a -> a.key().equals(was.key()))
+                .map(Answer::verdict)
+                .findFirst()
+                .orElse(Verdict.FAILS);
+        if (becomes.compareTo(Verdict.MARGINAL) < 0
+                || becomes.compareTo(was.verdict()) <= 0
+                || Ladder.answers(changed, layout, other -> true).stream().anyMatch(a -> worse(a, was))) {
             return Optional.empty();
         }
         var seats = new TreeMap<SeatName, String>();
@@ -136,6 +137,15 @@ public final class Mending {
             change.parts().forEach((seat, part) -> seats.put(seat, part.id()));
         }
         return Optional.of(new Mend(change.says(), change.onShelf(), seats, change.fields(), becomes, change.size()));
+    }
+
+    /// {@return whether an answer is worse than before, or fails where there was none}
+    private boolean worse(Answer answer, Answer mended) {
+        var old = before.get(answer.key());
+        return !answer.key().equals(mended.key())
+                && (old == null
+                        ? answer.verdict() == Verdict.FAILS
+                        : answer.verdict().compareTo(old.verdict()) < 0);
     }
 
     private static List<Answer> answers(Kit kit) {
@@ -161,7 +171,7 @@ public final class Mending {
                     new Joint("riser under deck", Joint.Way.SLIDE, List.of(RISER, HANGER), List.of()));
         }
         Function<String, Part> find = id -> {
-            var part = made.getOrDefault(id, kit.parts().get(id));
+            var part = made.getOrDefault(id, parts.get(id));
             if (part == null) {
                 throw new Refusal("part", "'" + id + "' is not there", "", "");
             }

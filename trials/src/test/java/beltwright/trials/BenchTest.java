@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,11 @@ class BenchTest {
     @BeforeAll
     static void open() {
         tried = Tried.fresh();
+    }
+
+    @AfterEach
+    void closePages() {
+        tried.closePages();
     }
 
     @AfterAll

@@ -19,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +35,11 @@ class TensionTrialTest {
     @BeforeAll
     static void open() {
         tried = Tried.fresh();
+    }
+
+    @AfterEach
+    void closePages() {
+        tried.closePages();
     }
 
     @AfterAll

@@ -3,6 +3,7 @@ package beltwright.trials;
 import beltwright.app.bench.Bench;
 import beltwright.workshop.Workshop;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -101,6 +102,11 @@ final class Tried implements AutoCloseable {
 
     Page page(Browser.NewContextOptions options) {
         return browser.newContext(options).newPage();
+    }
+
+    /// Closes every page; one that stays open is laid out and painted beside all that follow.
+    void closePages() {
+        browser.contexts().forEach(BrowserContext::close);
     }
 
     String at(String path) {

@@ -9,6 +9,11 @@ interface Outline {
     /// {@return how far a point lies outside (mm), negative inside}
     double outside(double x, double z);
 
+    /// {@return the same, or any number from `most` to it where it is no less than `most`}
+    default double outside(double x, double z, double most) {
+        return outside(x, z);
+    }
+
     /// {@return points around the edge, close together}
     List<double[]> edge();
 
@@ -23,7 +28,7 @@ interface Outline {
         int best = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < points.size(); i += coarse) {
-            double here = to.outside(points.get(i)[0], points.get(i)[1]);
+            double here = to.outside(points.get(i)[0], points.get(i)[1], least);
             if (here < least) {
                 least = here;
                 best = i;
@@ -31,7 +36,7 @@ interface Outline {
         }
         for (int i = best - coarse; i <= best + coarse; i++) {
             var p = points.get(Math.floorMod(i, points.size()));
-            least = Math.min(least, to.outside(p[0], p[1]));
+            least = Math.min(least, to.outside(p[0], p[1], least));
         }
         return least;
     }
@@ -69,17 +74,33 @@ interface Outline {
         private final Disc[] around;
         private final double[] reach = new double[DIRECTIONS];
         private final List<double[]> edge = new ArrayList<>();
+        private int furthest; // the direction that parted the last point, most likely the next one's too
 
         Taut(Disc... around) {
             this.around = around.clone();
-            var corners = new ArrayList<double[]>();
+            if (around.length > 1) {
+                reaching();
+            }
+        }
+
+        private void reaching() {
             for (int i = 0; i < DIRECTIONS; i++) {
                 reach[i] = Double.NEGATIVE_INFINITY;
+                for (var disc : around) {
+                    reach[i] = Math.max(reach[i], disc.x() * COS[i] + disc.z() * SIN[i] + disc.radius());
+                }
+            }
+        }
+
+        private void sampled() {
+            var corners = new ArrayList<double[]>();
+            for (int i = 0; i < DIRECTIONS; i++) {
+                double most = Double.NEGATIVE_INFINITY;
                 var touched = around[0];
                 for (var disc : around) {
                     double here = disc.x() * COS[i] + disc.z() * SIN[i] + disc.radius();
-                    if (here > reach[i]) {
-                        reach[i] = here;
+                    if (here > most) {
+                        most = here;
                         touched = disc;
                     }
                 }
@@ -100,8 +121,19 @@ interface Outline {
 
         @Override
         public double outside(double x, double z) {
+            return outside(x, z, Double.POSITIVE_INFINITY);
+        }
+
+        @Override
+        public double outside(double x, double z, double enough) {
             if (around.length == 1) {
-                return Math.hypot(x - around[0].x(), z - around[0].z()) - around[0].radius();
+                double dx = x - around[0].x();
+                double dz = z - around[0].z();
+                return Math.sqrt(dx * dx + dz * dz) - around[0].radius();
+            }
+            double parted = x * COS[furthest] + z * SIN[furthest] - reach[furthest];
+            if (parted >= enough) {
+                return parted;
             }
             int best = 0;
             double most = Double.NEGATIVE_INFINITY;
@@ -112,7 +144,8 @@ interface Outline {
                     best = i;
                 }
             }
-            return most + STEP_MM < 0 ? most : nearer(x, z, 2 * Math.PI * best / DIRECTIONS);
+            furthest = best;
+            return most >= enough || most + STEP_MM < 0 ? most : nearer(x, z, 2 * Math.PI * best / DIRECTIONS);
         }
 
         /// {@return the same in the best direction near this one}
@@ -144,6 +177,9 @@ interface Outline {
 
         @Override
         public List<double[]> edge() {
+            if (edge.isEmpty()) {
+                sampled();
+            }
             return edge;
         }
     }
@@ -153,6 +189,12 @@ interface Outline {
         @Override
         public double outside(double x, double z) {
             return Math.max(whole.outside(x, z), -hole.outside(x, z));
+        }
+
+        @Override
+        public double outside(double x, double z, double most) {
+            double outer = whole.outside(x, z, most);
+            return outer >= most ? outer : Math.max(outer, -hole.outside(x, z));
         }
 
         @Override

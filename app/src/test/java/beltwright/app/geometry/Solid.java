@@ -11,16 +11,23 @@ record Solid(String name, Outline outline, double from, double to) {
     /// outlines
     /// or along the axle
     double apart(Solid other) {
-        double along = Math.max(from - other.to, other.from - to);
+        double along = along(other);
         double across = outline.apart(other.outline);
         return along > 0 && across > 0 ? Math.sqrt(along * along + across * across) : Math.max(along, across);
+    }
+
+    /// {@return the distance along the axle (mm), negative where they lie beside each other}
+    double along(Solid other) {
+        return Math.max(from - other.to, other.from - to);
     }
 
     static double apart(Collection<Solid> some, Collection<Solid> others) {
         double least = Double.POSITIVE_INFINITY;
         for (var a : some) {
             for (var b : others) {
-                least = Math.min(least, a.apart(b));
+                if (!(a.along(b) >= least)) { // no nearer than they are along the axle
+                    least = Math.min(least, a.apart(b));
+                }
             }
         }
         return least;

@@ -37,7 +37,9 @@ final class Touching {
             for (int j = i + 1; j < bodies.size(); j++) {
                 var a = bodies.get(i);
                 var b = bodies.get(j);
-                if (!byDesign(a.name(), b.name()) && a.apart(b) < -Answer.SAMPLED_MM) {
+                if (a.along(b) < -Answer.SAMPLED_MM // else the outlines need not be asked
+                        && !byDesign(a.name(), b.name())
+                        && a.apart(b) < -Answer.SAMPLED_MM) {
                     boolean inOrder = a.name().compareTo(b.name()) > 0;
                     pairs.add(inOrder ? a.name() + " in " + b.name() : b.name() + " in " + a.name());
                 }

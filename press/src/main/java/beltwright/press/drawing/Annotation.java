@@ -27,6 +27,7 @@ final class Annotation {
     private final InkGrid ink;
     private final List<Segment.Straight> leaders = new ArrayList<>();
     private final List<TextBox> texts = new ArrayList<>();
+    private final List<Bounds> aroundTexts = new ArrayList<>();
     private final List<Entity> placed = new ArrayList<>();
     private Bounds bounds = Bounds.EMPTY;
 
@@ -213,7 +214,7 @@ final class Annotation {
     private void keep(Entity.Dimension d) {
         placed.add(d);
         var box = d.text().box(atOrigin());
-        texts.add(box);
+        standing(box);
         bounds = bounds.with(box.bounds());
         for (var line : DimensionFigure.of(d, scale).lines()) {
             bounds = bounds.with(line.bounds().times(scale));
@@ -269,29 +270,33 @@ final class Annotation {
 
     /// @param most what it may cost; beyond that nobody needs to know exactly
     private double cost(Bounds room, Point at, Point foot, double most) {
-        double cost = 5 * ink.in(room.grown(0.5)) + (room.within(bounds) ? 0 : 12);
+        double cost = 5 * ink.in(room.grown(0.5), most / 5 + 1) + (room.within(bounds) ? 0 : 12);
         if (cost >= most) {
             return cost;
         }
         var leader = new Segment.Straight(at, foot);
         var box = TextBox.of(room);
-        for (var text : texts) {
-            if (box.overlaps(text) || text.meets(leader)) {
+        var around = leader.bounds();
+        for (int i = 0; i < texts.size(); i++) {
+            var text = texts.get(i);
+            var covers = aroundTexts.get(i);
+            if ((room.meets(covers) && box.overlaps(text)) || (around.meets(covers) && text.meets(leader))) {
                 return Double.POSITIVE_INFINITY;
             }
         }
         for (var line : leaders) {
-            if (box.meets(line)) {
+            var on = line.bounds();
+            if (room.meets(on) && box.meets(line)) {
                 return Double.POSITIVE_INFINITY;
             }
-            cost += line.crosses(leader) ? 30 : 0;
+            cost += around.meets(on) && line.crosses(leader) ? 30 : 0;
         }
         return cost + 0.3 * ink.along(at, foot);
     }
 
     private void keep(Callout c, Entity.Text text) {
         var box = text.box(atOrigin());
-        texts.add(box);
+        standing(box);
         bounds = bounds.with(box.bounds());
         var at = c.at().times(scale);
         boolean end = text.anchor() == Entity.Text.Anchor.END;
@@ -315,6 +320,11 @@ final class Annotation {
         return ink.in(box.bounds().grown(0.5)) + (texts.stream().anyMatch(box::overlaps) ? 1000 : 0);
     }
 
+    private void standing(TextBox text) {
+        texts.add(text);
+        aroundTexts.add(text.bounds());
+    }
+
     private void trace(Entity entity) {
         switch (entity) {
             case Entity.Line l -> ink.trace(new Segment.Straight(l.from(), l.to()), scale);
@@ -326,8 +336,8 @@ final class Annotation {
                     p.contours().forEach(c -> ink.hatch(c, scale));
                 }
             }
-            case Entity.Text t -> texts.add(t.box(atOrigin()));
-            case Entity.Dimension d -> texts.add(d.text().box(atOrigin()));
+            case Entity.Text t -> standing(t.box(atOrigin()));
+            case Entity.Dimension d -> standing(d.text().box(atOrigin()));
         }
     }
 }

@@ -38,6 +38,11 @@ public record Bounds(double left, double bottom, double right, double top) {
         return left >= outer.left && right <= outer.right && bottom >= outer.bottom && top <= outer.top;
     }
 
+    /// {@return whether the two share a point}
+    boolean meets(Bounds o) {
+        return left <= o.right && o.left <= right && bottom <= o.top && o.bottom <= top;
+    }
+
     public double width() {
         return right - left;
     }

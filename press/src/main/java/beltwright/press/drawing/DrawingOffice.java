@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /// Draws a dossier: a side view for each drive, a plan of the whole hanger, and a small picture for a guide step.
 ///
@@ -74,9 +75,9 @@ public record DrawingOffice(Dossier dossier, Reference reference, String revisio
                 new Point(0, 1));
     }
 
-    /// {@return a small picture of what a guide step works on; empty where its seats are in no view}
-    public Optional<Drawing> step(Step step) {
-        return new StepPicture(this).of(step);
+    /// {@return what draws a small picture of what a guide step works on; empty where its seats are in no view}
+    public Function<Step, Optional<Drawing>> steps() {
+        return new StepPicture(this)::of;
     }
 
     Sketch sideSketch(Side side) {

@@ -61,12 +61,17 @@ final class InkGrid {
 
     /// {@return the marks within these bounds}
     int in(Bounds b) {
+        return in(b, Double.POSITIVE_INFINITY);
+    }
+
+    /// {@return the marks within these bounds, counted no further than this many}
+    int in(Bounds b, double most) {
         int x1 = Math.clamp((int) Math.floor(b.left()) - left, 0, width);
         int x2 = Math.clamp((int) Math.ceil(b.right()) - left, 0, width);
         int y1 = Math.clamp((int) Math.floor(b.bottom()) - bottom, 0, height);
         int y2 = Math.clamp((int) Math.ceil(b.top()) - bottom, 0, height);
         int sum = 0;
-        for (int y = y1; y < y2; y++) {
+        for (int y = y1; y < y2 && sum < most; y++) {
             for (int x = x1; x < x2; x++) {
                 sum += marks[y * width + x];
             }

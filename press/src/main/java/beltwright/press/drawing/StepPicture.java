@@ -5,14 +5,17 @@ import beltwright.kit.Role;
 import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.DrawnDimension;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
-/// A small picture for a guide step: the view that shows its seats best, cut out around them, those seats in the
-/// accent and the rest thin.
+/// Small pictures for guide steps: the view that shows a step's seats best, cut out around them, those seats in the
+/// accent and the rest thin. Each view is drawn once for all steps.
 final class StepPicture {
     private static final Set<Role> SEEN_FROM_THE_SIDE = EnumSet.of(
             Role.MOUNT,
@@ -34,6 +37,8 @@ final class StepPicture {
             70; // how much is shown at least, so that small parts are seen in place (real mm)
 
     private final DrawingOffice office;
+    private final Map<Side, List<Entity>> sides = new EnumMap<>(Side.class);
+    private @Nullable List<Entity> plan;
 
     StepPicture(DrawingOffice office) {
         this.office = office;
@@ -42,11 +47,7 @@ final class StepPicture {
     Optional<Drawing> of(Step step) {
         var view = view(step);
         var side = side(step);
-        var entities = view == DrawnDimension.View.SIDE
-                ? DrawingOffice.facing(office.sideSketch(side.orElseThrow()).entities(), side.orElseThrow())
-                : new PlanView(office.dossier().kit(), office.dossier().layout(), new Materials(office.reference()))
-                        .draw()
-                        .entities();
+        var entities = view == DrawnDimension.View.SIDE ? seenFrom(side.orElseThrow()) : plan();
         var seats = Set.copyOf(step.seats());
         var around = Bounds.EMPTY;
         for (var e : entities) {
@@ -85,6 +86,22 @@ final class StepPicture {
                 Math.ceil(shown.height() * scale),
                 scale,
                 List.of(new View(view == DrawnDimension.View.SIDE ? "side view" : "plan", drawn, place, shown))));
+    }
+
+    private List<Entity> seenFrom(Side side) {
+        return sides.computeIfAbsent(
+                side, s -> DrawingOffice.facing(office.sideSketch(s).entities(), s));
+    }
+
+    private List<Entity> plan() {
+        var drawn = plan;
+        if (drawn == null) {
+            drawn = new PlanView(office.dossier().kit(), office.dossier().layout(), new Materials(office.reference()))
+                    .draw()
+                    .entities();
+            plan = drawn;
+        }
+        return drawn;
     }
 
     /// {@return whether the picture is cut out around this seat: the hanger only where nothing else is worked on}

@@ -7,6 +7,7 @@ import beltwright.check.Finding;
 import beltwright.check.Verdict;
 import beltwright.dossier.Dossier;
 import beltwright.part.Reference;
+import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.svg.SvgWriter;
 import beltwright.quantity.Numbers;
@@ -21,7 +22,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /// The assembly guide of a kit, and its packing list: one self-contained page each, the same bytes for the same
 /// dossier.
@@ -29,12 +32,12 @@ public final class GuidePage {
     private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(ContentType.Html);
 
     private final Dossier dossier;
-    private final DrawingOffice office;
+    private final Function<Step, Optional<Drawing>> pictures;
     private final String revision;
 
     private GuidePage(Dossier dossier, Reference reference, String revision) {
         this.dossier = dossier;
-        this.office = new DrawingOffice(dossier, reference, revision);
+        this.pictures = new DrawingOffice(dossier, reference, revision).steps();
         this.revision = revision;
     }
 
@@ -141,7 +144,7 @@ public final class GuidePage {
 
     /// {@return the picture of a step as an element of the page, or an empty text}
     public String picture(Step step) {
-        return office.step(step)
+        return pictures.apply(step)
                 .map(d -> SvgWriter.inline(d, "step-" + step.number()))
                 .orElse("");
     }

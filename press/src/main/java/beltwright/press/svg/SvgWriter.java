@@ -318,8 +318,9 @@ public final class SvgWriter {
         if (thousandths % 1000 == 0) {
             return Long.toString(thousandths / 1000);
         }
+        long beyond = Math.abs(thousandths) % 1000;
         var digits = new StringBuilder(12).append(thousandths < 0 ? "-" : "").append(Math.abs(thousandths) / 1000);
-        digits.append('.').append(1000 + Math.abs(thousandths) % 1000).deleteCharAt(digits.indexOf(".") + 1);
+        digits.append(beyond < 10 ? ".00" : beyond < 100 ? ".0" : ".").append(beyond);
         int end = digits.length();
         while (digits.charAt(end - 1) == '0') {
             end--;

@@ -179,7 +179,7 @@ class DrawingOfficeTest {
     void aStepPictureShowsWhatTheStepWorksOn(Case c) {
         var office = c.office();
         for (var step : office.dossier().steps()) {
-            var picture = office.step(step).orElseThrow();
+            var picture = office.steps().apply(step).orElseThrow();
             var chosen = picture.views().getFirst().entities().stream()
                     .filter(e -> e.tag().emphasis() == Tag.Emphasis.CHOSEN)
                     .map(e -> e.tag().seat())
