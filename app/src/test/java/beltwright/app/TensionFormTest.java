@@ -169,7 +169,8 @@ class TensionFormTest {
     @Test
     void aCurrentBecomesATorqueAndIsKept() throws Exception {
         var kit = workshop.shelf().kit(KIT);
-        double kt = 60 / (2 * Math.PI * kit.drives().getFirst().motor().kvRpmPerV().upper());
+        double kt =
+                60 / (2 * Math.PI * kit.drives().getFirst().motor().kvRpmPerV().upper());
         assertThat(post(KIT + "/tension/jump", with(JUMP, "torque", "40", "torqueAs", "A, motor current, direct"))
                         .statusCode())
                 .isEqualTo(303);
@@ -178,7 +179,8 @@ class TensionFormTest {
         assertThat(direct.torqueNm()).isBetween(40 * kt - 0.0101, 40 * kt);
         assertThat(page(KIT + "/tension")).contains(", by 40 A");
 
-        var stated = with(JUMP, "tension", "140", "torque", "40", "torqueAs", "A, phase current as the controller states it");
+        var stated = with(
+                JUMP, "tension", "140", "torque", "40", "torqueAs", "A, phase current as the controller states it");
         assertThat(post(KIT + "/tension/jump", stated).statusCode()).isEqualTo(303);
         double share = kit.controller().currentIs() == Controller.CurrentIs.DIRECT ? 1 : Math.sqrt(3) / 2;
         assertThat(JumpTests.parse(kept(KIT, Side.LEFT)).tests().getLast().torqueNm())
@@ -214,8 +216,8 @@ class TensionFormTest {
         assertThat(page(kit + "/tension"))
                 .contains(
                         Numbers.plain(was) + " N, by 270 Hz; by this card " + Numbers.fixed(is, 1) + " N",
-                        "was kept as " + Numbers.plain(was) + " N, but by this card 270 Hz is "
-                                + Numbers.fixed(is, 1) + " N",
+                        "was kept as " + Numbers.plain(was) + " N, but by this card 270 Hz is " + Numbers.fixed(is, 1)
+                                + " N",
                         "take it out and record it");
     }
 

@@ -245,7 +245,8 @@ class WeakestLinkTest {
         var set = kit(KIT, tested, KIT + ".placements.left.tensionN=105");
         var jump = link(chains(set).getFirst(), "a tooth jumps");
         var subject = Subject.of(set, LayoutSolver.solve(set)).getFirst();
-        assertThat(105 - 1.05 * DrivePull.effectiveN(subject, jump.driveNm()) / 2).isCloseTo(0, within(1e-9));
+        assertThat(105 - 1.05 * DrivePull.effectiveN(subject, jump.driveNm()) / 2)
+                .isCloseTo(0, within(1e-9));
         assertThat(jump.under()).contains("the slack span goes slack");
     }
 }

@@ -13,11 +13,11 @@ import beltwright.press.drawing.View;
 import beltwright.quantity.Numbers;
 import java.util.List;
 
-/// Where to pluck: both pulleys, the belt around them and the middle of its free span, seen from outside. Sizes and centre
-/// distance are the drive's; which way the motor points is not shown.
+/// Where to pluck: both pulleys, the belt around them and the middle of its free span, seen from outside. Sizes and
+/// centre distance are the drive's; which way the motor points is not shown.
 public final class PluckFigure {
     private static final double SCALE = 0.5; // mm on the sheet for one real mm
-    private static final double WIDE = 164;
+    private static final double WIDE = 112;
     private static final double EDGE = 4;
     private static final double ARROW = 9;
 

@@ -61,8 +61,8 @@ public final class TensionChart {
         zone(0, low, Fill.RUBBER, "too loose");
         zone(high, x.to(), Fill.STEEL, "too tight");
         zone(low, high, card.band() ? Fill.PAPER : Fill.PLASTIC, card.band() ? "" : "no band");
-        edge(card.leastN(), "least", card.band());
-        edge(card.mostN(), "most", !card.band());
+        edge(card.leastN(), least(), card.band());
+        edge(card.mostN(), most(), !card.band());
         target();
         return new Drawing(
                 "tension-" + card.side(),
@@ -116,9 +116,8 @@ public final class TensionChart {
     }
 
     /// An end of the band, named below it on the side where the other end is not.
-    private void edge(double tensionN, String name, boolean leftOf) {
+    private void edge(double tensionN, String words, boolean leftOf) {
         double at = plot.px(tensionN);
-        var words = name + " " + said(tensionN);
         double wide = words.length() * Plot.LETTERS * LETTER_WIDE;
         boolean end = leftOf ? at - wide > 1 : at + wide > plot.right();
         sketch.line(at, BOTTOM + 5, at, BOTTOM + BAR_TOP + 1.5, LineClass.OUTLINE);
@@ -157,6 +156,19 @@ public final class TensionChart {
         sketch.text(new Point(at + (end ? -1.5 : 1.5), y + 6.5), words, Plot.LETTERS, end ? Anchor.END : Anchor.START);
     }
 
+    /// The ends as the card prints them, rounded inward.
+    private String least() {
+        return "least " + card.newtons().low() + " N" + heard(card.hertz().low());
+    }
+
+    private String most() {
+        return "most " + card.newtons().high() + " N" + heard(card.hertz().high());
+    }
+
+    private String heard(String hertz) {
+        return Double.isNaN(card.frequencyHz(card.leastN())) ? "" : ", " + hertz + " Hz";
+    }
+
     private String said(double tensionN) {
         double hertz = card.frequencyHz(tensionN);
         return Numbers.fixed(tensionN, 0) + " N" + (Double.isNaN(hertz) ? "" : ", " + Numbers.fixed(hertz, 0) + " Hz");
@@ -165,7 +177,7 @@ public final class TensionChart {
     private String tells() {
         return "Target " + said(card.setN()) + ". "
                 + (card.band()
-                        ? "Band from " + said(card.leastN()) + " to " + said(card.mostN()) + "."
-                        : "No band: at least " + said(card.leastN()) + ", at most " + said(card.mostN()) + ".");
+                        ? "Band: " + least() + ", " + most() + "."
+                        : "No band: at " + least() + ", at " + most() + ".");
     }
 }
