@@ -3,8 +3,7 @@ package beltwright.check;
 import beltwright.quantity.Numbers;
 
 /// The ends of a band as they are written, the same on rung, card and guide: the lower one rounded up, the upper one
-/// down,
-/// so that nobody who keeps to what is printed leaves the band.
+/// down, so that nobody who keeps to what is printed leaves the band.
 ///
 /// @param low lower end
 /// @param high upper end

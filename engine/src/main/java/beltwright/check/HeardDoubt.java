@@ -6,8 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /// Jump tests whose tension was told by a sound, and which the card of today hears as another tension: weights were
-/// hung
-/// on the belt since, or a pulley, a belt or the centre distance is another.
+/// hung on the belt since, or a pulley, a belt or the centre distance is another.
 ///
 /// - Source: T = k·f² − T_0, as in `SpanFrequency`. From where on that is said is habit: as far as five readings of a
 ///   tuner may take a tension apart.
