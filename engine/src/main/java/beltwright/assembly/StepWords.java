@@ -15,6 +15,7 @@ import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /// What a step says, from the joint it makes and the parts it joins.
 final class StepWords {
@@ -313,15 +314,14 @@ final class StepWords {
         };
     }
 
-    private static Material.Hatch material(Kit kit, Part part) {
-        return switch (part) {
-            case DrivePulley p
-            when !p.material().isEmpty() ->
-                kit.reference().material(p.material()).hatch();
-            case Wheel w -> kit.reference().material(w.coreMaterial()).hatch();
-            case WheelPulley p -> kit.reference().material(p.material()).hatch();
-            case Mount m -> kit.reference().material(m.material()).hatch();
-            default -> Material.Hatch.STEEL;
+    private static Material.@Nullable Hatch material(Kit kit, Part part) {
+        var made = switch (part) {
+            case DrivePulley p -> p.material();
+            case Wheel w -> w.coreMaterial();
+            case WheelPulley p -> p.material();
+            case Mount m -> m.material();
+            default -> "";
         };
+        return made.isBlank() ? null : kit.reference().material(made).hatch();
     }
 }

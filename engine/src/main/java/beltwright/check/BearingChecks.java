@@ -196,6 +196,11 @@ final class BearingChecks {
         public String remedy(Subject s, Reading r) {
             return "a wheel with a seat, or a hanger with an axle, of a standard size";
         }
+
+        @Override
+        protected String off() {
+            return "off a standard size";
+        }
     }
 
     /// The outer bearing runs on plain axle: a thread under it cuts the ring loose.

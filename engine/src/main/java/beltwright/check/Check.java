@@ -118,6 +118,13 @@ public abstract class Check {
         return r.capacityText() + " " + unit + "; " + r.demandText() + " wanted";
     }
 
+    /// {@return what the demand is, such as `off a standard size`, where a cell is to tell that and not what is
+    /// left
+    /// of it; empty for a room or a reserve}
+    protected String off() {
+        return "";
+    }
+
     /// {@return what would put it right, only asked for when the verdict is not `holds`}
     public abstract String remedy(Subject s, Reading r);
 

@@ -361,7 +361,8 @@ class QuarterHourTest {
         page.locator("[name=boreMm]").fill("5/16 in");
         page.locator("[name=widthMm]").fill("7");
         page.locator("#entry button").click();
-        page.waitForURL("**/parts/odd-bearing");
+        page.waitForURL(java.util.regex.Pattern.compile(".*/parts/odd-bearing\\?kept=now"));
+        assertThat(page.locator("[role=status]").textContent()).contains("Kept.");
         assertThat(page.inputValue("[name=boreMm]")).isEqualTo("5/16 in");
     }
 
@@ -376,7 +377,8 @@ class QuarterHourTest {
         page.locator("[name=outsideMm]").fill("12 mm");
         page.locator("[name=lengthMm]").fill("3/8");
         page.locator("#entry button").click();
-        page.waitForURL("**/parts/inch-sleeve");
+        page.waitForURL(java.util.regex.Pattern.compile(".*/parts/inch-sleeve\\?kept=now"));
+        assertThat(page.locator("[role=status]").textContent()).contains("Kept.");
         var sleeve = (beltwright.part.Sleeve) tried.workshop.shelf().part("inch-sleeve");
         assertThat(sleeve.boreMm().nominal()).isEqualTo(0.315 * 25.4);
         assertThat(sleeve.outsideMm().nominal()).isEqualTo(12);

@@ -8,6 +8,8 @@ import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
+import beltwright.part.Material;
+import beltwright.part.Reference;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.svg.SvgWriter;
@@ -17,9 +19,11 @@ import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import beltwright.workshop.document.Editable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +68,12 @@ public final class Sheet {
             List<String> choices,
             boolean changed,
             String error,
-            String typed) {}
+            String typed) {
+        /// {@return whether it names a material of the reference file}
+        public boolean material() {
+            return Sheet.material(field);
+        }
+    }
 
     /// A first number with its value for each side.
     public record NumberRow(String name, String unit, Map<String, FirstNumber> sides) {
@@ -167,6 +176,24 @@ public final class Sheet {
         return draft.edits();
     }
 
+    /// {@return an edit as people would say it: `left motor screws: 4 × Screw M4×12`}
+    public String says(Edit edit) {
+        var part = shelf.parts().get(edit.document());
+        if (part != null) {
+            return label(edit.path()) + " of " + part.name() + ": " + edit.value();
+        }
+        if (!edit.path().startsWith("seats.")) {
+            return label(edit.path()) + ": " + (edit.value().isEmpty() ? "taken out" : edit.value());
+        }
+        var seat = edit.path().substring("seats.".length());
+        var filled = edit.value().isBlank() ? null : dossier.kit().seats().get(SeatName.parse(seat));
+        return seat + ": "
+                + (filled == null
+                        ? "taken out"
+                        : (filled.count() == 1 ? "" : filled.count() + " × ")
+                                + filled.part().name());
+    }
+
     public String address(String page) {
         return draft.address(page);
     }
@@ -189,6 +216,11 @@ public final class Sheet {
 
     public @Nullable Refused refused() {
         return refused;
+    }
+
+    /// {@return what a finding needs before it can be told}
+    public List<Missing> missing(Finding finding) {
+        return Missing.of(shelf, finding.needs());
     }
 
     /// {@return the rung that is chosen when the page opens: the weakest}
@@ -332,6 +364,11 @@ public final class Sheet {
         var rows = new ArrayList<FieldRow>();
         for (var f : fields) {
             var field = document + "." + f.path();
+            boolean asked = refused != null && refused.field().equals(field)
+                    || draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field));
+            if (f.idle() && !asked) {
+                continue; // as in the form: what the part does not have is not asked for
+            }
             boolean wrong = refused != null && refused.field().equals(field);
             rows.add(new FieldRow(
                     field,
@@ -339,7 +376,7 @@ public final class Sheet {
                     f.meaning().equalsIgnoreCase(label(f.path())) ? "" : f.meaning(),
                     f.unit(),
                     f.text(),
-                    f.source(),
+                    f.text().equals("unknown") ? "" : f.source(),
                     f.choices(),
                     draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field)),
                     refused != null && wrong ? refused.why() : "",
@@ -348,13 +385,29 @@ public final class Sheet {
         return rows;
     }
 
+    /// {@return whether a field names a material of the reference file}
+    static boolean material(String path) {
+        return path.toLowerCase(Locale.ROOT).endsWith("material");
+    }
+
+    /// {@return the materials of the reference file by name}
+    public List<Material> materials() {
+        return materials(shelf.reference());
+    }
+
+    static List<Material> materials(Reference reference) {
+        return reference.materials().values().stream()
+                .sorted(Comparator.comparing(Material::name))
+                .toList();
+    }
+
     /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
     static String label(String path) {
         var words = Unit.without(path)
                 .replaceFirst("^task\\.|^placements\\.", "")
                 .replace('.', ' ')
                 .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(java.util.Locale.ROOT);
+                .toLowerCase(Locale.ROOT);
         return words.strip();
     }
 }

@@ -33,6 +33,16 @@ public final class Slots {
                 shelf.reference());
     }
 
+    /// {@return parts by name}
+    public static String named(List<? extends Part> parts) {
+        return String.join(", ", parts.stream().map(Part::name).toList());
+    }
+
+    /// {@return belts of this shelf by name}
+    public static String belts(Shelf shelf, List<String> ids) {
+        return named(ids.stream().map(shelf::part).toList());
+    }
+
     private static <P extends Part> List<P> all(Shelf shelf, Class<P> kind) {
         return shelf.parts().values().stream()
                 .filter(kind::isInstance)
