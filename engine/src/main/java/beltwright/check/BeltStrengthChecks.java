@@ -314,17 +314,21 @@ final class BeltStrengthChecks {
                     "whichever ends first");
         }
 
-        private static String upperEnd(Subject s) {
-            return TensionLimit.of(s, At.NOMINAL).by().toString();
+        private static String upperEnd(Subject s, At at) {
+            return TensionLimit.of(s, at).by().toString();
         }
 
         @Override
         public String says(Subject s, Reading r) {
             if (r.capacity() < r.demand()) {
-                return "no band: " + r.capacityText() + " N is the most, by " + upperEnd(s) + "; " + r.demandText()
-                        + " N is the least";
+                return "no band: " + Numbers.atMost(r.capacity(), 0) + " N is the most, by " + upperEnd(s, At.NOMINAL)
+                        + "; " + Numbers.atLeast(r.demand(), 0) + " N is the least";
             }
-            return r.demandText() + " to " + r.capacityText() + " N; the upper end by " + upperEnd(s);
+            var nominal = Ends.of(r.demand(), r.capacity(), 0) + " N at nominal";
+            return r.verdict() == Verdict.HOLDS
+                    ? Ends.of(r.demandWorst, r.capacityWorst, 0) + " N at the worse limits, " + nominal
+                            + "; the upper end by " + upperEnd(s, At.WORST)
+                    : nominal + " only; the upper end by " + upperEnd(s, At.NOMINAL);
         }
 
         @Override
@@ -380,6 +384,12 @@ final class BeltStrengthChecks {
         void write(Subject s, Working w) {
             Tension.writeLeast(s, w);
             w.given("T", s.drive().placement().tensionN());
+        }
+
+        @Override
+        public String says(Subject s, Reading r) {
+            return r.capacityText() + " N; " + Numbers.atLeast(r.demandWorst, 0) + " wanted at the worse limits, "
+                    + Numbers.atLeast(r.demand(), 0) + " at nominal";
         }
 
         @Override
