@@ -113,6 +113,32 @@ public final class LayoutSolver {
                 seat);
     }
 
+    /// {@return from the middle of a wheel's inner bearing out to that of its outer one (mm)}
+    public static Range bearingSpanMm(WheelEnd end) {
+        return Range.of(end.innerBearing().widthMm())
+                .plus(end.outerBearing().widthMm())
+                .times(0.5)
+                .plus(end.coreSpacer().lengthMm());
+    }
+
+    /// {@return from the middle of a wheel's inner bearing out to the middle of its tread (mm)}
+    public static Range treadFromBearingMm(WheelEnd end) {
+        return Range.of(end.innerBearing().widthMm())
+                .plus(end.wheel().coreSpacingMm())
+                .times(0.5)
+                .plus(end.wheel().coreOffsetMm());
+    }
+
+    /// {@return from the middle of a wheel's inner bearing out to the middle of the belt (mm)}
+    public static Range beltFromBearingMm(Drive drive) {
+        var wheel = drive.end().wheel();
+        var seat = treadFromBearingMm(drive.end())
+                .minus(Range.of(wheel.widthMm()).times(0.5))
+                .plus(wheel.coreFaceInsetMm());
+        return wheelRimMiddle(
+                drive.wheelPulley().rim(), seat.minus(drive.wheelPulley().rimStandoffMm()));
+    }
+
     public static PitchLine pitchLine(Drive drive) {
         return new PitchLine(
                 drive.drivePulley().rim().pitchDiameterMm(),
