@@ -2,6 +2,7 @@ package beltwright.app.geometry;
 
 import beltwright.kit.Kit;
 import beltwright.part.DrivePulley.HubSide;
+import beltwright.part.Motor;
 import beltwright.part.Mount;
 import beltwright.part.ToothedRim;
 import beltwright.part.WheelPulley;
@@ -9,11 +10,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /// The geometric questions asked of the bodies of a kit, by the key of the engine's finding.
 final class Answers {
     private static final double DECK_MM = 0.05; // a wheel's edge is sampled every two degrees
     private static final double CREST_MM_PER_DEG = 0.01; // the engine takes small angles
+
+    private static final double LUG_OFF_MM = 0.5;
+    private static final double LUG_GOES_IN_MM = 0.05;
+    private static final double LUG_KNOCKS_MM = 0.8;
 
     private final Kit kit;
     private final Draw draw;
@@ -45,9 +51,21 @@ final class Answers {
                 }
             }
         }
+        double width = draw.of(kit.hanger().widthMm());
+        for (var m : drives) {
+            if (m.drive.motor().wireExit() == Motor.WireExit.END) {
+                var others =
+                        drives.stream().filter(o -> o != m).map(o -> o.can().acrossTheHanger(width));
+                answers.wires(
+                        m,
+                        others.mapToDouble(o -> (o.to() + m.canEnd()) / 2)
+                                .findAny()
+                                .orElse(-width));
+            }
+        }
         if (drives.size() == 2) {
             var one = drives.get(0).can();
-            var other = drives.get(1).can().acrossTheHanger(draw.of(kit.hanger().widthMm()));
+            var other = drives.get(1).can().acrossTheHanger(width);
             if (one.to() > other.to()) { // not pushed past each other
                 answers.all.put("motors-apart.kit", Answer.between(one.apart(other)));
             }
@@ -240,12 +258,9 @@ final class Answers {
                     "set-screws-shaft" + side,
                     Answer.exact(m.shaftEnd() - middle - pulley.setScrewThread().majorMm() / 2));
         }
-        if (m.drive.wheelPulley().holding() == WheelPulley.Holding.LUGS) {
-            double floor = m.end.seat + draw.of(m.end.end.wheel().openingDepthMm());
-            all.put(
-                    "lug-depth" + side,
-                    Answer.exact(
-                            floor - (m.end.seat + draw.of(m.drive.wheelPulley().lugLengthMm()))));
+        if (m.drive.wheelPulley().holding() == WheelPulley.Holding.LUGS
+                && m.end.end.wheel().openings() > 0) {
+            lugs(m, side);
         }
         if (m.drive.mount().fixing() == Mount.Fixing.CLAMP) {
             double clampEnd = m.plateInner - draw.of(m.drive.mount().clampLengthMm());
@@ -267,6 +282,46 @@ final class Answers {
         all.put("heads-belt" + side, Answer.atLeast(Solid.apart(m.heads(), List.of(m.beltStrands()))));
     }
 
+    private void lugs(DriveModel m, String side) {
+        var pulley = m.drive.wheelPulley();
+        var wheel = m.end.end.wheel();
+        double floor = m.end.seat + draw.of(wheel.openingDepthMm());
+        all.put("lug-depth" + side, Answer.exact(floor - (m.end.seat + draw.of(pulley.lugLengthMm()))));
+        if (wheel.openings() % pulley.lugs() == 0) { // else no turning brings every lug before an opening
+            var openings = onCircle(wheel.openings(), draw.of(wheel.openingCircleMm()));
+            double off = 0;
+            for (double[] lug : onCircle(pulley.lugs(), draw.of(pulley.lugCircleMm()))) {
+                off = Math.max(off, nearest(lug, openings));
+            }
+            all.put("lug-circle" + side, Answer.exact(LUG_OFF_MM - off));
+        }
+        double play = draw.of(wheel.openingWidthMm()) - draw.of(pulley.lugWidthMm());
+        all.put("lug-width" + side, Answer.exact(Math.min(play - LUG_GOES_IN_MM, LUG_KNOCKS_MM - play)));
+    }
+
+    private static List<double[]> onCircle(int count, double diameter) {
+        return IntStream.range(0, count)
+                .mapToDouble(i -> 2 * Math.PI * i / count)
+                .mapToObj(a -> new double[] {diameter / 2 * Math.cos(a), diameter / 2 * Math.sin(a)})
+                .toList();
+    }
+
+    private static double nearest(double[] point, List<double[]> others) {
+        return others.stream()
+                .mapToDouble(o -> Math.hypot(o[0] - point[0], o[1] - point[1]))
+                .min()
+                .orElseThrow();
+    }
+
+    /// The bundle leaves the end of the can, turns, and lies across.
+    ///
+    /// @param border the other end of the hanger, or the middle between two motors
+    private void wires(DriveModel m, double border) {
+        var motor = m.drive.motor();
+        double bundle = m.canEnd() - draw.of(motor.wireBendMm()) - draw.of(motor.wireDiameterMm()) / 2;
+        all.put("wire-room." + m.drive.side(), Answer.exact(bundle - border));
+    }
+
     private void cover(DriveModel m, String side) {
         if (Double.isNaN(m.centre)) {
             return;
@@ -284,6 +339,18 @@ final class Answers {
         all.put("cover-heads" + side, Answer.atLeast(Solid.apart(cover.round(), m.washers())));
         double far = Math.max(m.pulleyFar, m.shaftEnd());
         all.put("cover-pulley" + side, Answer.exact(cover.inside() - far));
+        double stone = cover.inner().stream()
+                .mapToDouble(p -> m.beltStrands().outline().outside(p[0], p[1]))
+                .max()
+                .orElseThrow();
+        // with the motor beyond the cover's middle the widest gap lies between the strands, where no stone is caught
+        boolean nearer = m.centre <= cover.middle();
+        all.put(
+                "cover-stones" + side,
+                new Answer(
+                        draw.of(m.drive.cover().stoneOpeningMm()) - stone,
+                        Answer.SAMPLED_MM,
+                        nearer ? Answer.Claim.EXACT : Answer.Claim.AT_MOST));
         all.put("cover-wheel" + side, Answer.between(cover.face().apart(m.end.wheel())));
         var wheelPulley = m.wheelPulley();
         double rim = Double.POSITIVE_INFINITY;

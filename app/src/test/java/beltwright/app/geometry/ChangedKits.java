@@ -18,7 +18,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 
-/// Demo kits with some sizes moved and some parts exchanged, so that about half of them fail something.
+/// Demo kits with some sizes moved and some parts exchanged, so that more than half of them fail something.
 final class ChangedKits {
     private static final long SPREAD = 0x9E3779B97F4A7C15L; // neighbouring seeds begin alike
     private static final Provenance ANY = new Provenance(Source.MEASURED, "");

@@ -2,6 +2,7 @@ package beltwright.app.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// A cover as bodies: half a round around the middle of the slot, two arms along the spans of the belt, and the face
 /// over them.
@@ -36,6 +37,13 @@ record CoverModel(DriveModel at, double middle, double slope, double radius, dou
             pieces.add(piece(around(a, in), around(b, in), around(b, radius + wall), around(a, radius + wall)));
         }
         return pieces;
+    }
+
+    /// {@return points along the inside of the round}
+    List<double[]> inner() {
+        return IntStream.rangeClosed(0, 20 * PIECES)
+                .mapToObj(i -> around(Math.PI * i / (20 * PIECES) - Math.PI / 2, radius))
+                .toList();
     }
 
     private double[] around(double angle, double r) {

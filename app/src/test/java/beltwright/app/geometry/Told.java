@@ -16,7 +16,7 @@ record Told(Finding finding, Answer own) {
     /// {@return the engine's number, in the terms of the model's}
     double number() {
         return switch (slug()) {
-            case "belt-plane" -> finding.capacity() - finding.demand();
+            case "belt-plane", "lug-circle" -> finding.capacity() - finding.demand();
             case "teeth-in-mesh" -> line("z_mesh");
             case "core-spacer" -> line("s");
             default -> finding.capacity();
@@ -34,7 +34,7 @@ record Told(Finding finding, Answer own) {
     /// {@return whether a value drawn between the limits lies below what the engine calls the worst}
     boolean undercutsTheWorst() {
         double worst = switch (slug()) {
-            case "belt-plane" -> finding.capacityWorst() - finding.demandWorst();
+            case "belt-plane", "lug-circle" -> finding.capacityWorst() - finding.demandWorst();
             case "core-spacer" -> Double.NEGATIVE_INFINITY; // a fit between two bounds: no single worst
             default -> finding.capacityWorst();
         };
@@ -45,7 +45,7 @@ record Told(Finding finding, Answer own) {
     /// {@return below which number it fails}
     private double wanted() {
         return switch (slug()) {
-            case "belt-plane" -> 0;
+            case "belt-plane", "lug-circle" -> 0;
             case "teeth-in-mesh" -> 5;
             case "core-spacer" -> 0; // below it the bearings are pinched
             default -> finding.demand();
