@@ -12,9 +12,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /// Kits of the demo with parts that none of them has, for tests that ask every check.
-final class FormKits {
-    static final String PINNED = "harbour-mile";
-    static final String CLAMPED = "market-hill-single";
+public final class FormKits {
+    public static final String PINNED = "harbour-mile";
+    public static final String CLAMPED = "market-hill-single";
 
     private FormKits() {}
 
@@ -42,7 +42,7 @@ final class FormKits {
     }
 
     /// {@return the demo, its flanged mount held by two dowel pins of which the mount alone tells}
-    static Shelf pinned() {
+    public static Shelf pinned() {
         return DemoKits.SHELF.with(edits(loose(
                 "mount-flange.dowels=2",
                 "mount-flange.dowelMm=4 ±0.01",
@@ -55,7 +55,7 @@ final class FormKits {
     /// across the slit of its hub, 7 mm from the axis}
     ///
     /// @param screws how many are in the box; two are wanted
-    static Shelf clamped(int screws, String... more) {
+    public static Shelf clamped(int screws, String... more) {
         var clamp = edits(
                 "pulley-15.boreForm=round",
                 "pulley-15.setScrews=0",
