@@ -242,7 +242,7 @@ final class ShaftChecks {
 
         private static double bestLength(Subject s) {
             var length = length(s);
-            return Math.clamp(reach(s).high(), length.low(), length.high());
+            return Math.min(Math.max(reach(s).high(), length.low()), length.high()); // NaN where a number is missing
         }
 
         @Override
