@@ -54,6 +54,8 @@ final class TensionCommand extends KitCommand {
         for (var card : cards) {
             var lines = new ArrayList<String>();
             lines.add(card.side().toString());
+            TensionTables.steps(card)
+                    .forEach(step -> lines.addAll(hanging(step.substring(0, 3), step.substring(3), desk.columns())));
             lines.addAll(TableText.of(TensionTables.card(card)).lines(desk.columns()));
             card.notes().forEach(note -> lines.addAll(hanging("note: ", note, desk.columns())));
             parts.add(lines);

@@ -9,7 +9,9 @@ import beltwright.kit.JumpTests;
 import beltwright.kit.Side;
 import beltwright.layout.LayoutSolver;
 import beltwright.part.Belt;
+import beltwright.part.Controller;
 import beltwright.part.HungWeights;
+import beltwright.quantity.Numbers;
 import beltwright.workshop.Workshop;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -45,6 +47,7 @@ class TensionFormTest {
             "tension", "120",
             "told", "N at rest",
             "torque", "4.1",
+            "torqueAs", "N·m at the motor's shaft",
             "outcome", "a tooth jumped",
             "by", "Ann O.",
             "when", "2026-11-20");
@@ -52,6 +55,7 @@ class TensionFormTest {
             "belt", "belt-265-15",
             "span", "64,5",
             "pull", "49",
+            "pullAs", "N",
             "sound", "229",
             "by", "workshop",
             "when", "2026-11-20");
@@ -161,6 +165,62 @@ class TensionFormTest {
         assertThat(page(KIT + "/tension")).contains("Jump tests, right", ", by 357 Hz");
     }
 
+    /// Torque of a motor is Kt·I, and Kt is 60/(2π·Kv): the form takes the least that Kv leaves open.
+    @Test
+    void aCurrentBecomesATorqueAndIsKept() throws Exception {
+        var kit = workshop.shelf().kit(KIT);
+        double kt =
+                60 / (2 * Math.PI * kit.drives().getFirst().motor().kvRpmPerV().upper());
+        assertThat(post(KIT + "/tension/jump", with(JUMP, "torque", "40", "torqueAs", "A, motor current, direct"))
+                        .statusCode())
+                .isEqualTo(303);
+        var direct = JumpTests.parse(kept(KIT, Side.LEFT)).tests().getFirst();
+        assertThat(direct.amperes()).isEqualTo(40);
+        assertThat(direct.torqueNm()).isBetween(40 * kt - 0.0101, 40 * kt);
+        assertThat(page(KIT + "/tension")).contains(", by 40 A");
+
+        var stated = with(
+                JUMP, "tension", "140", "torque", "40", "torqueAs", "A, phase current as the controller states it");
+        assertThat(post(KIT + "/tension/jump", stated).statusCode()).isEqualTo(303);
+        double share = kit.controller().currentIs() == Controller.CurrentIs.DIRECT ? 1 : Math.sqrt(3) / 2;
+        assertThat(JumpTests.parse(kept(KIT, Side.LEFT)).tests().getLast().torqueNm())
+                .isBetween(share * 40 * kt - 0.0101, share * 40 * kt);
+
+        var before = workshop.store().contentHash();
+        var pack = post(KIT + "/tension/jump", with(JUMP, "torque", "600", "torqueAs", "A, motor current, direct"));
+        assertThat(pack.statusCode()).isEqualTo(422);
+        assertThat(error(pack.body(), "jump-torque")).contains("0.01 to 500 A");
+        assertThat(workshop.store().contentHash()).isEqualTo(before);
+    }
+
+    @Test
+    void aWeightMayBeTypedInKilograms() throws Exception {
+        assertThat(post("market-hill-single/tension/hung", with(HUNG, "pull", "10", "pullAs", "kg hung on it"))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(((Belt) workshop.shelf().part("belt-265-15")).hungWeights()).contains(": 98.1 N 229 Hz");
+    }
+
+    /// A test heard before weights were hung is another tension after them: the page says both, and what to do.
+    @Test
+    void aSoundThatIsAnotherTensionTodayIsSaid() throws Exception {
+        var kit = "market-hill-single";
+        var heard = with(JUMP, "side", "left", "tension", "270", "told", "Hz of the free span");
+        assertThat(post(kit + "/tension/jump", heard).statusCode()).isEqualTo(303);
+        double was = JumpTests.parse(kept(kit, Side.LEFT)).tests().getFirst().tensionN();
+        assertThat(page(kit + "/tension")).doesNotContain("; by this card");
+        post(kit + "/tension/hung", HUNG);
+        post(kit + "/tension/hung", with(HUNG, "pull", "98", "sound", "306"));
+        double is = card(kit).tensionN(270);
+        assertThat(Math.abs(is / was - 1)).isGreaterThan(0.05);
+        assertThat(page(kit + "/tension"))
+                .contains(
+                        Numbers.plain(was) + " N, by 270 Hz; by this card " + Numbers.fixed(is, 1) + " N",
+                        "was kept as " + Numbers.plain(was) + " N, but by this card 270 Hz is " + Numbers.fixed(is, 1)
+                                + " N",
+                        "take it out and record it");
+    }
+
     @Test
     void weightsHungOneAfterTheOtherTellTheSound() throws Exception {
         var kit = "market-hill-single";
@@ -200,6 +260,7 @@ class TensionFormTest {
             torque  | ``                | is empty
             torque  | 4..1              | '4..1' is no number
             torque  | 1000              | 0.01 to 100 N·m
+            torqueAs | mA               | 'mA' is none of the choices
             outcome | ``                | none of the choices
             by      | ``                | is empty
             by      | a, b              | without brackets or commas
@@ -229,6 +290,7 @@ class TensionFormTest {
             belt  | belt-300-15 | none of the choices
             span  | 5           | 10 to 1000 mm
             pull  | ``          | is empty
+            pullAs | lb         | none of the choices
             sound | 6000        | 10 to 5000 Hz
             """)
     void norOfAHungWeight(String field, String value, String says) throws Exception {

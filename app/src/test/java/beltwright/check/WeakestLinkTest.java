@@ -228,13 +228,25 @@ class WeakestLinkTest {
 
     @Test
     void jumpTestsTellTheTorqueOfTheTensionThatIsSet() {
-        var tested = KIT + ".placements.left.jumpTests=60 N 2.4 Nm, 90 N 3.4 Nm, 120 N 4.4 Nm";
+        var tested = KIT + ".placements.left.jumpTests=60 N 1.4 Nm, 90 N 2.4 Nm, 120 N 3.4 Nm";
         var chain =
                 chains(kit(KIT, tested, KIT + ".placements.left.tensionN=105")).getFirst();
-        assertThat(link(chain, "a tooth jumps").driveNm()).isCloseTo(3.9 / 1.25, within(1e-9));
+        assertThat(link(chain, "a tooth jumps").driveNm()).isCloseTo(2.9 / 1.25, within(1e-9));
         var beyond =
                 chains(kit(KIT, tested, KIT + ".placements.left.tensionN=130")).getFirst();
         assertThat(link(beyond, "a tooth jumps").driveNm()).isNaN();
         assertThat(beyond.needs()).contains("a jump test at the tension that is set");
+    }
+
+    /// Where tests tell of no jump, the link ends where the slack span is no longer taut.
+    @Test
+    void jumpTestsDoNotLetTheSlackSpanGoSlack() {
+        var tested = KIT + ".placements.left.jumpTests=60 N 4.4 Nm, 90 N 5.4 Nm, 120 N 6.4 Nm";
+        var set = kit(KIT, tested, KIT + ".placements.left.tensionN=105");
+        var jump = link(chains(set).getFirst(), "a tooth jumps");
+        var subject = Subject.of(set, LayoutSolver.solve(set)).getFirst();
+        assertThat(105 - 1.05 * DrivePull.effectiveN(subject, jump.driveNm()) / 2)
+                .isCloseTo(0, within(1e-9));
+        assertThat(jump.under()).contains("the slack span goes slack");
     }
 }

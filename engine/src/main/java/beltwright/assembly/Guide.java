@@ -4,7 +4,6 @@ import static beltwright.assembly.StepWords.cautions;
 import static beltwright.assembly.StepWords.does;
 import static beltwright.assembly.StepWords.title;
 
-import beltwright.check.FirstNumber;
 import beltwright.check.TensionCard;
 import beltwright.kit.Drive;
 import beltwright.kit.Joint;
@@ -20,7 +19,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -62,7 +60,7 @@ public final class Guide {
     /// {@return the steps in the order that the joints and their geometry dictate}
     ///
     /// @param cards how tight each belt is to be
-    public static List<Step> steps(Kit kit, List<FirstNumber> numbers, List<TensionCard> cards) {
+    public static List<Step> steps(Kit kit, List<TensionCard> cards) {
         var steps = new ArrayList<Step>();
         steps.add(layOut(kit));
         var placed = Order.of(kit);
@@ -76,7 +74,7 @@ public final class Guide {
                     .filter(c -> c.side() == drive.side())
                     .findFirst()
                     .orElseThrow();
-            steps.add(tension(drive, numbers, card, steps.size() + 1));
+            steps.add(tension(drive, card, steps.size() + 1));
         }
         for (var one : placed) {
             if (closing(one.joint())) {
@@ -204,28 +202,10 @@ public final class Guide {
         return new Step.Take(s.part().id(), s.part().name(), s.count(), s.name().toString(), s.fromRider());
     }
 
-    private static Step tension(Drive drive, List<FirstNumber> numbers, TensionCard card, int number) {
-        Map<String, FirstNumber> byKey = new TreeMap<>();
-        numbers.forEach(n -> byKey.put(n.key(), n));
+    private static Step tension(Drive drive, TensionCard card, int number) {
         var does = new ArrayList<String>();
-        var tension = byKey.get("tension." + drive.side());
-        var hertz = byKey.get("span-frequency." + drive.side());
-        var force = byKey.get("deflection-force." + drive.side());
         does.add(aligned(drive));
-        does.add("Push the motor outward along its slots until both spans are taut, then hold it there.");
-        if (tension != null && hertz != null && force != null && !Double.isNaN(hertz.value())) {
-            does.add("Roll the wheel a full turn, then pluck the span"
-                    + (drive.idler().blank() ? "" : " that the idler does not touch") + ": "
-                    + Numbers.fixed(hertz.value(), 0)
-                    + " Hz is a tension of " + Numbers.fixed(tension.value(), 0)
-                    + " N to start with. Take the middle of five readings.");
-            does.add(band(card));
-            does.add("Or: " + force.name().replace("Force at mid-span for ", "a pull at mid-span deflects it by ")
-                    + " at " + Numbers.fixed(force.value(), 1) + " N.");
-        } else {
-            does.add("The tension cannot be told: a number is missing in this kit's data.");
-        }
-        does.add("Tighten the motor screws crosswise, then measure again: tightening moves the motor.");
+        does.addAll(card.steps());
         var seats = List.of(
                 drive.seat(Role.BELT),
                 drive.seat(Role.DRIVE_PULLEY),
@@ -268,21 +248,6 @@ public final class Guide {
 
     private static String to(Step.@Nullable Torque torque) {
         return torque == null ? "" : " to " + Numbers.fixed(torque.torqueNm(), 1) + " N·m";
-    }
-
-    /// {@return between which readings the belt may be left, or why there are none}
-    private static String band(TensionCard card) {
-        if (!card.known()) {
-            return "What it may be at least and at most cannot be told: a number is missing in this kit's data.";
-        }
-        if (!card.band()) {
-            return "N" + card.why().substring(1) + ". Do not ride it before that is mended.";
-        }
-        return "Leave it between " + Numbers.fixed(Math.ceil(card.frequencyHz(card.leastN())), 0) + " and "
-                + Numbers.fixed(Math.floor(card.frequencyHz(card.mostN())), 0) + " Hz, "
-                + Numbers.fixed(card.leastN(), 0)
-                + " and " + Numbers.fixed(card.mostN(), 0) + " N: below it teeth may jump, above it is too much for "
-                + card.because() + ".";
     }
 
     private static List<String> tensionTools(Drive drive) {

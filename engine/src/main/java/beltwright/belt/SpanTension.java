@@ -17,6 +17,10 @@ public final class SpanTension {
     /// Tension to set a new belt to, over the least: it gives some up in its first hours. Common practice, no source.
     public static final double FRESH = 1.25;
 
+    /// Tension to keep over half of the worst pull, so that the slack span stays taut: five readings may lie 5 % apart,
+    /// 2.5 % either way in hertz, which is a twentieth of the tension. Habit.
+    public static final double TAUT = 1.05;
+
     private SpanTension() {}
 
     /// @param tensionN static span tension (N)
@@ -46,6 +50,18 @@ public final class SpanTension {
     /// {@return least tension at rest (N) for this worst effective tension}
     public static double leastN(double worstEffectiveN) {
         return STATIC_SHARE * worstEffectiveN;
+    }
+
+    /// Tension at rest (N) that keeps the slack span taut under this worst effective tension.
+    ///
+    ///     slack = T − Te/2 > 0          T_taut = 1.05·Te/2
+    ///
+    /// - Source: tight side less slack side is Te, their sum stays 2·T, as in a belt maker's technical
+    ///   manual; the reserve is habit.
+    /// - Valid: both pulleys stand still along the line between them, and the spans are alike.
+    /// - Neglects: run-out, which is why the belt is set where it is loosest; what a new belt gives up.
+    public static double tautN(double worstEffectiveN) {
+        return TAUT * worstEffectiveN / 2;
     }
 
     /// {@return the tension to start with (N) for this worst effective tension}

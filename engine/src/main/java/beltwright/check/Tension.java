@@ -15,26 +15,66 @@ import beltwright.strength.Tightening;
 
 /// How tight a belt must be and may be at rest, and how it then pulls on both shafts.
 ///
-///     T_least = 0.55·Te, or by the workshop's own jump tests at 1.25 times the torque
+///     T_least = 0.55·Te, or max(T_jump, T_taut) by the workshop's own jump tests at 1.25 times the torque
+///     T_taut = 1.05·Te/2
 ///     pull on a shaft = max(2·T, Te)
 ///
 /// While the slack side is taut and the centres stand still, the two sides share: tight side less slack side is Te,
 /// their sum stays 2·T. Both spans are taken as parallel, which makes the pull a little too large.
 ///
 /// - Source: half of the 1.1 that a belt maker's technical manual, p. 44, asks of the shaft force. That it keeps teeth
-///   from jumping is habit, without a published torque: the workshop's own jump tests come first.
+///   from jumping is habit, without a published torque: the workshop's own jump tests come first. They may take the
+///   habit down to where the slack span is just taut, and no lower: below that the sums above no longer hold.
 final class Tension {
     /// How much more torque than the worst the belt must stand without a jump, where jump tests tell. Habit.
     static final double JUMP_MARGIN = 1.25;
 
     private Tension() {}
 
+    /// What ends the band below.
+    enum Floor {
+        HABIT("habit, 0.55 of the worst pull"),
+        JUMPS("the jump tests"),
+        TAUT("the slack span, which must stay taut");
+
+        private final String words;
+
+        Floor(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     /// {@return least tension at rest (N) at this torque; NaN where the jump tests do not reach so far}
     static double leastN(Subject s, double motorNm) {
-        var tests = s.drive().placement().jumpTests();
-        return JumpTests.tell(tests)
-                ? JumpTests.parse(tests).tensionN(JUMP_MARGIN * motorNm)
-                : SpanTension.leastN(DrivePull.effectiveN(s, motorNm));
+        double effectiveN = DrivePull.effectiveN(s, motorNm);
+        return JumpTests.tell(s.drive().placement().jumpTests())
+                ? Math.max(jumpN(s, motorNm), SpanTension.tautN(effectiveN))
+                : SpanTension.leastN(effectiveN);
+    }
+
+    /// {@return least tension at rest (N) by the jump tests alone}
+    private static double jumpN(Subject s, double motorNm) {
+        return JumpTests.parse(s.drive().placement().jumpTests()).tensionN(JUMP_MARGIN * motorNm);
+    }
+
+    /// {@return what sets that least}
+    static Floor floor(Subject s, double motorNm) {
+        if (!JumpTests.tell(s.drive().placement().jumpTests())) {
+            return Floor.HABIT;
+        }
+        return jumpN(s, motorNm) < SpanTension.tautN(DrivePull.effectiveN(s, motorNm)) ? Floor.TAUT : Floor.JUMPS;
+    }
+
+    /// {@return torque (N·m) up to which this tension at rest (N) is enough, where jump tests tell; NaN outside of
+    /// them}
+    static double enoughForNm(Subject s, double tensionN) {
+        double jump = JumpTests.parse(s.drive().placement().jumpTests()).torqueNm(tensionN) / JUMP_MARGIN;
+        return Math.min(jump, tensionN / SpanTension.tautN(DrivePull.effectiveN(s, 1)));
     }
 
     /// {@return tension at rest (N) that the drive is set to: as typed, else with a reserve for the first hours}
@@ -94,7 +134,7 @@ final class Tension {
     ///
     /// @param screws the seat that it sits in: a drawn kit has them all tightened alike
     static double preloadN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
-        double share = Assumed.scatter(s.kit()).nominal() / 100;
+        double share = Assumed.scatter(s.kit()).upper() / 100;
         double aimed = Tightening.preloadN(thread, strength);
         return switch (at) {
             case WORST -> FrictionGrip.lowestN(aimed, share);
@@ -106,6 +146,11 @@ final class Tension {
     /// {@return preload of one screw (N), the more the worse}
     static double tightestN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
         return preloadN(s, at.mirrored(), screws, thread, strength);
+    }
+
+    /// {@return highest preload of one screw (N) that its way of tightening makes}
+    static double highestN(Subject s, At at, Thread thread, PropertyClass strength) {
+        return FrictionGrip.highestN(Tightening.preloadN(thread, strength), at.most(Assumed.scatter(s.kit())) / 100);
     }
 
     /// {@return what the motor weighs in a jolt (N)}
@@ -136,11 +181,24 @@ final class Tension {
             var tests = JumpTests.parse(typed);
             w.given("k_jump", "torque to stand over the worst", JUMP_MARGIN, "", "habit");
             w.given(
-                    "T_least",
+                    "T_jump",
                     "tension at rest at which a tooth jumps at k_jump·M",
-                    leastN(s, torque),
+                    jumpN(s, torque),
                     "N",
                     "line through " + tests + ", taken down to the lowest");
+            w.given(
+                    "k_taut",
+                    "tension to keep over half of the worst pull",
+                    SpanTension.TAUT,
+                    "",
+                    "five readings may lie so far apart, habit");
+            w.line(
+                    "T_taut",
+                    "k_taut·Te/2",
+                    SpanTension.tautN(DrivePull.effectiveN(s, torque)),
+                    "N",
+                    "the slack span, T − Te/2, is taut from here on");
+            w.line("T_least", "max(T_jump, T_taut)", leastN(s, torque), "N", "ended by " + floor(s, torque));
             if (Double.isNaN(leastN(s, torque))) {
                 w.needs("a jump test at a higher tension");
             }
@@ -151,7 +209,12 @@ final class Tension {
                     SpanTension.STATIC_SHARE,
                     "",
                     "a belt maker's technical manual, p. 44: half of 1.1 times the effective force");
-            w.line("T_least", "share·Te", leastN(s, torque), "N", "least tension of each span at rest");
+            w.line(
+                    "T_least",
+                    "share·Te",
+                    leastN(s, torque),
+                    "N",
+                    "least tension of each span at rest; the slack span is taut from Te/2 on");
         }
     }
 

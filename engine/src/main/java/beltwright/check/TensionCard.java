@@ -21,11 +21,13 @@ import java.util.List;
 ///
 /// @param leastN least tension of each span at rest, that no tooth jumps (N)
 /// @param mostN most that all stand on which the belt pulls (N)
+/// @param leastBecause what sets the least
 /// @param because what ends first
 /// @param stands how much each of them stands, the first to end leading
 /// @param band whether there is a tension between them
 /// @param sure whether there still is with every number at its worse limit
 /// @param effectiveN Te, worst pull of the belt at nominal: tight side less slack side (N)
+/// @param effectiveWorstN the same with every number at its worse limit (N)
 /// @param setN tension to set (N)
 /// @param chosen whether the workshop chose it, or it follows from the least
 /// @param spanMm free span that is plucked (mm)
@@ -36,16 +38,19 @@ import java.util.List;
 /// @param rippleN half of the swing over a turn by pulleys out of round (N); NaN without the belt's stiffness
 /// @param warmerN what the tension gains when the mount is warm (N); NaN without the belt's stiffness
 /// @param warmC how warm that is (°C)
+/// @param steps how it is set, in order
 /// @param notes what a builder must know of it
 public record TensionCard(
         Side side,
         double leastN,
         double mostN,
+        String leastBecause,
         String because,
         List<Stands> stands,
         boolean band,
         boolean sure,
         double effectiveN,
+        double effectiveWorstN,
         double setN,
         boolean chosen,
         double spanMm,
@@ -56,6 +61,7 @@ public record TensionCard(
         double rippleN,
         double warmerN,
         double warmC,
+        List<String> steps,
         List<String> notes,
         List<String> needs,
         List<String> estimates) {
@@ -80,6 +86,7 @@ public record TensionCard(
     private static final double EXPANSION = 23.6e-6;
 
     public TensionCard {
+        steps = List.copyOf(steps);
         notes = List.copyOf(notes);
         stands = List.copyOf(stands);
         needs = List.copyOf(needs);
@@ -116,7 +123,8 @@ public record TensionCard(
 
     private static TensionCard of(Subject s) {
         double nominal = DrivePull.worstNm(s, At.NOMINAL);
-        double least = Tension.leastN(s, DrivePull.worstNm(s, At.WORST));
+        double worst = DrivePull.worstNm(s, At.WORST);
+        double least = Tension.leastN(s, worst);
         var end = TensionLimit.of(s, At.WORST);
         boolean reaches = !Double.isNaN(least);
         boolean sure = end.tensionN() >= least;
@@ -145,11 +153,13 @@ public record TensionCard(
                 s.side(),
                 least,
                 end.tensionN(),
+                Tension.floor(s, sure ? worst : nominal).toString(),
                 end.by().toString(),
                 stands(s, sure ? At.WORST : At.NOMINAL),
                 band,
                 sure,
                 DrivePull.effectiveN(s, nominal),
+                DrivePull.effectiveN(s, worst),
                 set,
                 s.drive().placement().tensionN().known(),
                 span,
@@ -166,9 +176,10 @@ public record TensionCard(
                         / belt.lengthMm(),
                 warm + ROOM_C,
                 List.of(),
+                List.of(),
                 needs(s, working, tone, Math.min(set, least)),
                 estimates(s, working));
-        return card.with(notes(s, card, reaches));
+        return card.with(TensionSteps.of(card, !s.drive().idler().blank()), notes(s, card, reaches));
     }
 
     private static List<Stands> stands(Subject s, At at) {
@@ -198,8 +209,34 @@ public record TensionCard(
         }
         return band
                 ? ""
-                : "no band: because " + Numbers.fixed(mostN, 0) + " N is the most, by " + because + ", and "
-                        + Numbers.fixed(leastN, 0) + " N is the least that keeps teeth in";
+                : "no band: because " + Numbers.atMost(mostN, 0) + " N is the most, by " + because + ", and "
+                        + Numbers.atLeast(leastN, 0) + " N is the least, by " + leastBecause;
+    }
+
+    /// {@return the band in newtons}
+    public Ends newtons() {
+        return Ends.of(leastN, mostN, 0);
+    }
+
+    /// {@return the band in hertz}
+    public Ends hertz() {
+        return Ends.of(frequencyHz(leastN), frequencyHz(mostN), 0);
+    }
+
+    /// {@return the band as a force at mid-span (N)}
+    public Ends force() {
+        return Ends.of(forceN(leastN), forceN(mostN), 1);
+    }
+
+    /// {@return the tension that a target which nobody chose lies a quarter over: the least at nominal (N)}
+    public double freshOverN() {
+        return setN / FRESH;
+    }
+
+    /// {@return what the tightest wheel angle may read while all is cold (N), where warmth leaves a band}
+    double coldMostN() {
+        double cold = mostN - Math.max(0, known(warmerN));
+        return cold >= leastN ? cold : mostN;
     }
 
     private static List<String> needs(Subject s, Working working, Tension.Tone tone, double lowestN) {
@@ -235,22 +272,24 @@ public record TensionCard(
         } else if (card.setN < Tension.leastN(s, DrivePull.worstNm(s, At.NOMINAL))) {
             notes.add("the target is less than the least: teeth may jump under braking");
         } else if (card.setN < card.leastN) {
-            notes.add("with every number at its worse limit " + Numbers.fixed(card.leastN, 0) + " N are needed");
+            notes.add("with every number at its worse limit " + Numbers.atLeast(card.leastN, 0) + " N are needed");
         }
         double risesN = 2 * known(card.rippleN) + Math.max(0, known(card.warmerN));
         if (card.band && card.setN > card.mostN) {
             notes.add("the target is more than the most, by " + card.because);
         } else if (card.band && card.setN + risesN > card.mostN) {
             notes.add("set so at its loosest, it reaches " + Numbers.fixed(card.setN + risesN, 0)
-                    + " N over a turn and warm, for a while more than the most, by " + card.because
-                    + ": set it towards the least, or turn pulleys truer");
+                    + " N over a turn and warm, with pulleys as far out of round as a maker allows: more than the most, by "
+                    + card.because
+                    + ". Obey the least first, at the loosest wheel angle; then the most, at the tightest;"
+                    + " the target last");
         }
         var untold = TensionLimit.untold(s);
         if (!untold.isEmpty()) {
             notes.add("for want of a number the upper end leaves out: "
                     + String.join("; ", untold.stream().map(Check::name).toList()));
         }
-        notes.add(jumps(s.drive().placement().jumpTests()));
+        notes.add(jumps(card, s.drive().placement().jumpTests()));
         if (card.calibrated.isEmpty()) {
             notes.add("a belt's stiffness makes the reading high, so it is looser than it sounds: "
                     + (s.drive().belt().hungWeights().isBlank() ? "hang weights once" : "hang one more weight"));
@@ -262,24 +301,22 @@ public record TensionCard(
             }
             notes.addAll(HungDoubt.of(card, s.drive().belt()));
         }
-        notes.add("set it at the wheel angle where the belt is loosest: pulleys out of round make it swing");
+        notes.addAll(HeardDoubt.of(card, s.drive().placement().jumpTests()));
         double hertz = card.frequencyHz(card.setN);
         if (hertz < LOWEST_HZ || hertz > HIGHEST_HZ) {
             notes.add("outside 100 to 1000 Hz a phone hears it badly: use the force");
         }
-        if (!s.drive().idler().blank()) {
-            notes.add("pluck the span that the idler does not touch");
-        }
-        notes.add("roll the motor free first; the middle of five readings, no more than 5 % apart");
-        notes.add("measure again after tightening, after the first ride, after 10 km, then every 100 km");
         return notes;
     }
 
-    private static String jumps(String text) {
+    private static String jumps(TensionCard card, String text) {
         var tests = text.isBlank() ? null : JumpTests.parse(text);
         if (tests != null && tests.tell()) {
-            return "the least by " + tests + ", at " + Numbers.significant(Tension.JUMP_MARGIN, 3)
-                    + " times the torque";
+            return card.leastBecause.equals(Tension.Floor.TAUT.toString())
+                    ? tests + " stand the torque at less than the least, but below " + Numbers.atLeast(card.leastN, 0)
+                            + " N the slack span goes slack at the worst pull"
+                    : "the least by " + tests + ", at " + Numbers.significant(Tension.JUMP_MARGIN, 3)
+                            + " times the torque";
         }
         return "that no tooth jumps is habit, without a published torque: "
                 + (tests == null
@@ -292,25 +329,27 @@ public record TensionCard(
         return Double.isNaN(value) ? 0 : value;
     }
 
-    private TensionCard with(List<String> told) {
-        return of(side, told);
+    private TensionCard with(List<String> how, List<String> told) {
+        return of(side, how, told);
     }
 
     /// {@return whether the other side is to be set just the same}
     public boolean alike(TensionCard other) {
-        return of(other.side, other.notes).equals(other) && notes.equals(other.notes);
+        return of(other.side, steps, notes).equals(other);
     }
 
-    private TensionCard of(Side on, List<String> told) {
+    private TensionCard of(Side on, List<String> how, List<String> told) {
         return new TensionCard(
                 on,
                 leastN,
                 mostN,
+                leastBecause,
                 because,
                 stands.stream().map(st -> st.on(side, on)).toList(),
                 band,
                 sure,
                 effectiveN,
+                effectiveWorstN,
                 setN,
                 chosen,
                 spanMm,
@@ -321,6 +360,7 @@ public record TensionCard(
                 rippleN,
                 warmerN,
                 warmC,
+                how,
                 told,
                 needs,
                 estimates);
@@ -339,6 +379,11 @@ public record TensionCard(
     /// {@return tension at which the free span sounds so (N)}
     public double tensionN(double frequencyHz) {
         return factor * frequencyHz * frequencyHz - offsetN;
+    }
+
+    /// {@return whether a jump test was told by a sound that this card hears as another tension}
+    public boolean hearsAnother(JumpTests.Test test) {
+        return HeardDoubt.stale(this, test);
     }
 
     /// {@return tension of the tight side (N) under the worst pull, at this tension at rest}

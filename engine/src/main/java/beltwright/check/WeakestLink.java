@@ -265,7 +265,11 @@ public final class WeakestLink {
                 worst,
                 worst,
                 JumpTests.tell(s.drive().placement().jumpTests())
-                        ? "at the tension that is set, with a quarter of the torque to spare, by the workshop's jump tests"
+                        ? Tension.floor(s, nominal) == Tension.Floor.TAUT
+                                ? "at the tension that is set: the slack span goes slack before the workshop's jump tests tell"
+                                        + " of a jump"
+                                : "at the tension that is set, with a quarter of the torque to spare, by the workshop's jump"
+                                        + " tests"
                         : "at the tension that is set; habit, no jump test tells");
     }
 
@@ -273,9 +277,7 @@ public final class WeakestLink {
         var typed = s.drive().placement().tensionN();
         double set = typed.known() ? at.least(typed) : Tension.setN(s, At.NOMINAL);
         var tests = s.drive().placement().jumpTests();
-        return JumpTests.tell(tests)
-                ? JumpTests.parse(tests).torqueNm(set) / Tension.JUMP_MARGIN
-                : root(torque -> set - Tension.leastN(s, torque));
+        return JumpTests.tell(tests) ? Tension.enoughForNm(s, set) : root(torque -> set - Tension.leastN(s, torque));
     }
 
     private static double root(DoubleUnaryOperator left) {

@@ -15,7 +15,7 @@ public final class Dossiers {
         var layout = LayoutSolver.solve(kit);
         var numbers = FirstNumbers.of(kit, layout);
         var box = Guide.box(kit);
-        var steps = Guide.steps(kit, numbers, TensionCard.of(kit, layout));
+        var steps = Guide.steps(kit, TensionCard.of(kit, layout));
         return new Dossier(
                 kit,
                 layout,

@@ -21,12 +21,17 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
     /// How many different tensions it takes.
     public static final int ENOUGH = 3;
 
+    /// How far apart two tensions lie to be different ones, as a share of the lower: about twice as far as five
+    /// readings of a tuner may take a tension apart. So much the torque must rise, too, from the lowest to the
+    /// highest. Habit.
+    public static final double APART = 0.1;
+
     private static final String ALLOWED =
-            "'60 N 4.1 Nm, 80 N 5.6 Nm, 100 N no jump to 6.9 Nm', each with who and when in"
+            "'60 N 4.1 Nm, 80 N by 270 Hz 5.6 Nm by 62 A, 100 N no jump to 6.9 Nm', each with who and when in"
                     + " brackets where known: '60 N 4.1 Nm (workshop 2026-11-20)'";
     private static final double MOST = 1e6;
-    private static final Pattern ONE =
-            Pattern.compile("([0-9.]+) N(?: by ([0-9.]+) Hz)? (no jump to )?([0-9.]+) N·?m" + Signed.PATTERN);
+    private static final Pattern ONE = Pattern.compile(
+            "([0-9.]+) N(?: by ([0-9.]+) Hz)? (no jump to )?([0-9.]+) N·?m(?: by ([0-9.]+) A)?" + Signed.PATTERN);
 
     /// What was read last: every check of a kit asks for the same text.
     private static volatile @Nullable Read last;
@@ -38,11 +43,14 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
     /// @param tensionN tension at rest (N)
     /// @param heardHz how the span sounded, where the tension was told by that (Hz); else 0
     /// @param torqueNm torque at the motor when a tooth jumped, or when the test was stopped (N·m)
-    public record Test(double tensionN, double heardHz, double torqueNm, boolean jumped, Signed signed) {
+    /// @param amperes motor current, as it was read, where the torque was told by that (A); else 0
+    public record Test(
+            double tensionN, double heardHz, double torqueNm, double amperes, boolean jumped, Signed signed) {
         @Override
         public String toString() {
             return Numbers.plain(tensionN) + " N " + (heardHz > 0 ? "by " + Numbers.plain(heardHz) + " Hz " : "")
-                    + (jumped ? "" : "no jump to ") + Numbers.plain(torqueNm) + " Nm" + signed;
+                    + (jumped ? "" : "no jump to ") + Numbers.plain(torqueNm) + " Nm"
+                    + (amperes > 0 ? " by " + Numbers.plain(amperes) + " A" : "") + signed;
         }
     }
 
@@ -92,8 +100,9 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
                         Double.parseDouble(one.group(1)),
                         one.group(2) == null ? 0 : Double.parseDouble(one.group(2)),
                         Double.parseDouble(one.group(4)),
+                        one.group(5) == null ? 0 : Double.parseDouble(one.group(5)),
                         one.group(3) == null,
-                        Signed.of("jumpTests", one.group(5), one.group(6))));
+                        Signed.of("jumpTests", one.group(6), one.group(7))));
             } catch (NumberFormatException e) {
                 throw refused("'" + part.strip() + "' holds something that is no number");
             }
@@ -101,20 +110,54 @@ public record JumpTests(List<Test> tests, List<Test> jumps, int lacking) {
         if (tests.stream().anyMatch(t -> !(t.tensionN > 0 && t.torqueNm > 0))) {
             throw refused("a number is not above 0");
         }
-        if (tests.stream().anyMatch(t -> Math.max(t.tensionN, Math.max(t.heardHz, t.torqueNm)) > MOST)) {
+        if (tests.stream()
+                .anyMatch(t -> Math.max(Math.max(t.tensionN, t.heardHz), Math.max(t.torqueNm, t.amperes)) > MOST)) {
             throw refused("a number is beyond " + Numbers.plain(MOST));
         }
         var jumps = tests.stream().filter(Test::jumped).toList();
-        long tensions = jumps.stream().map(Test::tensionN).distinct().count();
-        var read = new JumpTests(tests, jumps, (int) Math.max(0, ENOUGH - tensions));
-        if (read.tell() && !(read.slope() > 0)) {
+        var read = new JumpTests(tests, jumps, Math.max(0, ENOUGH - apart(jumps)));
+        var flat = read.tell() ? read.flat() : "";
+        if (!flat.isEmpty()) {
             throw new Refusal(
                     "jumpTests",
-                    "torque does not rise with tension",
-                    "tests in which a tighter belt stands more torque",
-                    "check each reading, and take out the one that is wrong");
+                    "torque does not rise with tension: " + flat,
+                    "tests in which a tighter belt stands more torque, a tenth more at least from the lowest tension to"
+                            + " the highest (habit)",
+                    "check each reading, take out the one that is wrong, or test at tensions further apart");
         }
         return read;
+    }
+
+    /// {@return at how many tensions a tooth jumped, those that are nearly the same counted once}
+    private static int apart(List<Test> jumps) {
+        int count = 0;
+        double from = 0;
+        for (double tension :
+                jumps.stream().mapToDouble(Test::tensionN).sorted().toArray()) {
+            if (tension >= from) {
+                count++;
+                from = tension * (1 + APART) * (1 - 1e-12); // a tenth typed in decimals is a tenth
+            }
+        }
+        return count;
+    }
+
+    /// {@return why the line through these tests tells nothing, or empty where it does}
+    private String flat() {
+        double low = mean(false) + (leastN() - mean(true)) * slope();
+        double rise = (mostN() - leastN()) * slope();
+        var over = " from " + Numbers.plain(leastN()) + " to " + Numbers.plain(mostN()) + " N";
+        if (!(rise > 0)) {
+            return "the line through the tests is level or falls" + over;
+        }
+        if (!(rise >= APART * low)) {
+            return "the line through the tests rises by " + Numbers.significant(rise, 2) + " N·m" + over
+                    + ", less than a tenth";
+        }
+        return rise > scatterNm()
+                ? ""
+                : "the tests lie further from their line, " + Numbers.significant(scatterNm(), 2)
+                        + " N·m, than it rises" + over + ", " + Numbers.significant(rise, 2) + " N·m";
     }
 
     private static Refusal refused(String what) {

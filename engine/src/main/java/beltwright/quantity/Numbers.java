@@ -63,6 +63,22 @@ public final class Numbers {
         return fixed(value, Math.clamp(decimals, 0, 3));
     }
 
+    /// {@return a number that is not to be gone below, with so many decimals: rounded up}
+    public static String atLeast(double value, int decimals) {
+        return towards(value, decimals, RoundingMode.CEILING);
+    }
+
+    /// {@return a number that is not to be gone beyond, with so many decimals: rounded down}
+    public static String atMost(double value, int decimals) {
+        return towards(value, decimals, RoundingMode.FLOOR);
+    }
+
+    private static String towards(double value, int decimals, RoundingMode mode) {
+        return Double.isFinite(value)
+                ? signed(BigDecimal.valueOf(value).setScale(decimals, mode))
+                : significant(value, decimals);
+    }
+
     /// {@return minutes and seconds to a tenth: `7:53.7`}
     public static String clock(double seconds) {
         long tenths = Math.round(10 * seconds);

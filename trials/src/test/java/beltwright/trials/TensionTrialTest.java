@@ -162,6 +162,7 @@ class TensionTrialTest {
         page.keyboard().insertText(torque);
         page.keyboard().press("Tab");
         page.keyboard().press("Tab");
+        page.keyboard().press("Tab");
         page.keyboard().insertText("Ann O.");
         page.keyboard().press("Tab");
         page.keyboard().press("ControlOrMeta+a");

@@ -7,6 +7,8 @@ import beltwright.kit.Kit;
 import beltwright.kit.Side;
 import beltwright.part.Belt;
 import beltwright.part.HungWeights;
+import beltwright.power.MotorModel;
+import beltwright.power.RoadLoad;
 import beltwright.press.table.Table;
 import beltwright.press.table.TensionTables;
 import beltwright.quantity.Numbers;
@@ -42,6 +44,13 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
     private static final String PULL = "pull";
     private static final String SOUND = "sound";
     private static final List<String> TOLD_AS = List.of("N at rest", "Hz of the free span");
+    private static final String TORQUE_AS = "torqueAs";
+    private static final String STATED = "A, phase current as the controller states it";
+    private static final String DIRECT = "A, motor current, direct";
+    private static final List<String> TORQUES = List.of("N·m at the motor's shaft", STATED, DIRECT);
+    private static final double MOST_A = 500; // as a controller's own
+    private static final String PULL_AS = "pullAs";
+    private static final List<String> PULLS = List.of("N", "kg hung on it");
     private static final List<String> OUTCOMES = List.of("a tooth jumped", "no tooth jumped up to it");
 
     /// Tests of one sort that are kept, and what they tell.
@@ -52,11 +61,11 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
     /// @param error what is wrong with no single field
     public record Form(List<TypedForm.Entry> fields, String error) {}
 
-    static BeltTests of(Kit kit, TypedForm jump, TypedForm hung) {
-        return new BeltTests(kept(kit), jumpForm(kit, jump), hungForm(kit, hung));
+    static BeltTests of(Kit kit, List<TensionCard> cards, TypedForm jump, TypedForm hung) {
+        return new BeltTests(kept(kit, cards), jumpForm(kit, jump), hungForm(kit, hung));
     }
 
-    private static List<Own> kept(Kit kit) {
+    private static List<Own> kept(Kit kit, List<TensionCard> cards) {
         var own = new ArrayList<Own>();
         var sides = alike(kit) ? List.of(kit.drives().getFirst()) : kit.drives();
         for (var drive : sides) {
@@ -65,7 +74,7 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
                 var tests = JumpTests.parse(text);
                 own.add(new Own(
                         "Jump tests, " + (sides.size() < kit.drives().size() ? BOTH : drive.side()),
-                        TensionTables.jumps(tests),
+                        TensionTables.jumps(tests, card(cards, drive.side().toString())),
                         TensionTables.told(tests)));
             }
         }
@@ -88,6 +97,7 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         var b = kit.drives().getLast();
         return a.belt().equals(b.belt())
                 && a.drivePulley().equals(b.drivePulley())
+                && a.motor().equals(b.motor())
                 && a.wheelPulley().equals(b.wheelPulley())
                 && a.placement().jumpTests().equals(b.placement().jumpTests());
     }
@@ -118,7 +128,15 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
                 typed.entry(SIDE, "side", "", sides.getFirst(), "one test may speak for two sides built alike", sides),
                 typed.entry(TENSION, "tension", "", "", "of each span, before any torque", List.of()),
                 typed.entry(TOLD, "that is", "", TOLD_AS.getFirst(), "Hz becomes N by the card above", TOLD_AS),
-                typed.entry(TORQUE, "motor torque", "N·m", "", "at the motor's shaft, wheel held", List.of()),
+                typed.entry(TORQUE, "motor torque", "", "", "at which it jumped, wheel held", List.of()),
+                typed.entry(
+                        TORQUE_AS,
+                        "that is",
+                        "",
+                        TORQUES.getFirst(),
+                        "A becomes N·m by the motor's Kv at its highest; near saturation a motor gives less: then a lever and a"
+                                + " scale tell it better",
+                        TORQUES),
                 typed.entry(OUTCOME, "what happened", "", OUTCOMES.getFirst(), "", OUTCOMES)));
         fields.addAll(typed.signing());
         return new Form(fields, typed.elsewhere());
@@ -132,7 +150,8 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         var fields = new ArrayList<>(List.of(
                 typed.entry(BELT, "belt", "", belts.getFirst(), "kept with the belt, for every kit", belts),
                 typed.entry(SPAN, "span", "mm", span, "between what holds it, the same every time", List.of()),
-                typed.entry(PULL, "pull", "N", "", "a kilogram hung on it pulls 9.81 N", List.of()),
+                typed.entry(PULL, "pull", "", "", "all that hangs on the span, hook and bucket too", List.of()),
+                typed.entry(PULL_AS, "that is", "", PULLS.getFirst(), "a kilogram pulls 9.81 N", PULLS),
                 typed.entry(SOUND, "sound", "Hz", "", "plucked, the middle of five", List.of())));
         fields.addAll(typed.signing());
         return new Form(fields, typed.elsewhere());
@@ -144,7 +163,8 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         var test = new JumpTests.Test(
                 tensionN(typed, side, cards),
                 typed.choice(TOLD, TOLD_AS).equals(TOLD_AS.getFirst()) ? 0 : heardHz(typed),
-                typed.number(TORQUE, LEAST, MOST_NM, "N·m"),
+                torqueNm(kit, typed, side),
+                typed.choice(TORQUE_AS, TORQUES).equals(TORQUES.getFirst()) ? 0 : amperes(typed),
                 typed.choice(OUTCOME, OUTCOMES).equals(OUTCOMES.getFirst()),
                 typed.signed());
         var on = kit.drives().stream()
@@ -160,16 +180,20 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         return new Edit(kit, "placements." + side + ".jumpTests", JumpTests.added(before, test));
     }
 
+    private static TensionCard card(List<TensionCard> cards, String side) {
+        return cards.stream()
+                .filter(c -> side.startsWith(c.side().toString()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /// {@return tension at rest (N), from what the span sounded like where that was typed; to a tenth}
     private static double tensionN(TypedForm typed, String side, List<TensionCard> cards) {
         if (typed.choice(TOLD, TOLD_AS).equals(TOLD_AS.getFirst())) {
             return typed.number(TENSION, LEAST, MOST_N, "N");
         }
         double heard = heardHz(typed);
-        var card = cards.stream()
-                .filter(c -> side.startsWith(c.side().toString()))
-                .findFirst()
-                .orElseThrow();
+        var card = card(cards, side);
         double tension = Math.round(card.tensionN(heard) * 10) / 10.0;
         if (Double.isNaN(card.factor())) {
             typed.wrong(
@@ -187,6 +211,45 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
         return tension;
     }
 
+    /// {@return torque at the motor (N·m), from its current where that was typed: the least that its Kv leaves open,
+    /// to a hundredth down}
+    private static double torqueNm(Kit kit, TypedForm typed, String side) {
+        var as = typed.choice(TORQUE_AS, TORQUES);
+        if (as.equals(TORQUES.getFirst())) {
+            return typed.number(TORQUE, LEAST, MOST_NM, "N·m");
+        }
+        double read = amperes(typed);
+        var drive = kit.drives().stream()
+                .filter(d -> side.startsWith(d.side().toString()))
+                .findFirst()
+                .orElseThrow();
+        var kv = drive.motor().kvRpmPerV();
+        if (!kv.known()) {
+            typed.wrong(
+                    TORQUE,
+                    "cannot become newton metres: needs " + kv.of(),
+                    "N·m at the motor's shaft",
+                    "enter the motor's Kv, or the torque in N·m");
+            return Double.NaN;
+        }
+        double direct = as.equals(DIRECT)
+                ? read
+                : MotorModel.directCurrentA(read, kit.controller().currentIs());
+        double torque = Math.floor(MotorModel.torqueConstantNmA(kv.upper()) * direct * 100) / 100;
+        if (!Double.isNaN(read) && !(torque >= LEAST && torque <= MOST_NM)) {
+            typed.wrong(
+                    TORQUE,
+                    Numbers.plain(read) + " A would be " + Numbers.plain(torque) + " N·m",
+                    Numbers.plain(LEAST) + " to " + Numbers.plain(MOST_NM) + " N·m",
+                    "check the current: that of one motor, not of the pack");
+        }
+        return torque;
+    }
+
+    private static double amperes(TypedForm typed) {
+        return typed.number(TORQUE, LEAST, MOST_A, "A");
+    }
+
     private static double heardHz(TypedForm typed) {
         return typed.number(TENSION, LEAST_HZ, MOST_HZ, "Hz");
     }
@@ -195,8 +258,11 @@ public record BeltTests(List<Own> own, Form jump, Form hung) {
     static Function<Shelf, List<Edit>> hung(Kit kit, TypedForm typed) {
         var belt = typed.choice(BELT, belts(kit));
         double span = typed.number(SPAN, LEAST_MM, MOST_MM, "mm");
-        var reading = new HungWeights.Reading(
-                typed.number(PULL, LEAST, MOST_N, "N"), typed.number(SOUND, LEAST_HZ, MOST_HZ, "Hz"), typed.signed());
+        boolean newtons = typed.choice(PULL_AS, PULLS).equals(PULLS.getFirst());
+        double pull = newtons
+                ? typed.number(PULL, LEAST, MOST_N, "N")
+                : Math.round(typed.number(PULL, LEAST, MOST_N / 10, "kg") * RoadLoad.G * 10) / 10.0;
+        var reading = new HungWeights.Reading(pull, typed.number(SOUND, LEAST_HZ, MOST_HZ, "Hz"), typed.signed());
         return kept -> {
             var before = ((Belt) kept.part(belt)).hungWeights();
             return List.of(new Edit(belt, "hungWeights", HungWeights.added(before, span, reading)));

@@ -3,6 +3,7 @@ package beltwright.app.bench;
 import beltwright.check.TensionCard;
 import beltwright.check.WeakestLink;
 import beltwright.layout.LayoutSolver;
+import beltwright.press.chart.PluckFigure;
 import beltwright.press.chart.TensionChart;
 import beltwright.press.chart.WeakestChart;
 import beltwright.press.json.TensionJson;
@@ -28,8 +29,9 @@ public final class TensionPages {
 
     /// A card as a page shows it, for one side or for both where they are alike.
     ///
+    /// @param figure where to pluck
     /// @param chart empty where the band cannot be told
-    public record Belt(String sides, TensionCard card, String chart, Table rows) {}
+    public record Belt(String sides, TensionCard card, String figure, String chart, Table rows) {}
 
     /// The links of one drive as a page shows them.
     ///
@@ -57,16 +59,28 @@ public final class TensionPages {
     void show(Context ctx, RoadSheet road, TypedForm jump, TypedForm hung) {
         var belts = new ArrayList<Belt>();
         var estimates = new LinkedHashSet<String>();
-        for (var card : cards(road)) {
+        var layout = LayoutSolver.solve(road.kit());
+        var cards = TensionCard.of(road.kit(), layout);
+        for (var card : cards) {
             estimates.addAll(card.estimates());
             var last = belts.isEmpty() ? null : belts.getLast();
             if (last != null && last.card().alike(card)) {
                 belts.set(
                         belts.size() - 1,
-                        new Belt(last.sides() + " and " + card.side(), last.card(), last.chart(), last.rows()));
+                        new Belt(
+                                last.sides() + " and " + card.side(),
+                                last.card(),
+                                last.figure(),
+                                last.chart(),
+                                last.rows()));
             } else {
                 var chart = card.known() ? SvgWriter.inline(TensionChart.of(card), "tension-" + card.side()) : "";
-                belts.add(new Belt(card.side().toString(), card, chart, TensionTables.card(card)));
+                int one = cards.indexOf(card); // drives, their layouts and cards come in one order
+                var figure = SvgWriter.inline(
+                        PluckFigure.of(
+                                road.kit().drives().get(one), layout.drives().get(one), card),
+                        "pluck-" + card.side());
+                belts.add(new Belt(card.side().toString(), card, figure, chart, TensionTables.card(card)));
             }
         }
         bench.render(
@@ -78,7 +92,7 @@ public final class TensionPages {
                         "belts",
                         belts,
                         "tests",
-                        BeltTests.of(road.kit(), jump, hung),
+                        BeltTests.of(road.kit(), cards, jump, hung),
                         "estimates",
                         List.copyOf(estimates)));
     }

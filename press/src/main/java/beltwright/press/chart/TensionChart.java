@@ -40,7 +40,7 @@ public final class TensionChart {
                         card.mostN(),
                         card.setN(),
                         card.setN() + card.warmerN(),
-                        card.setN() + card.rippleN())
+                        card.setN() + 2 * card.rippleN())
                 .filter(Double::isFinite)
                 .max()
                 .orElse(1);
@@ -61,8 +61,8 @@ public final class TensionChart {
         zone(0, low, Fill.RUBBER, "too loose");
         zone(high, x.to(), Fill.STEEL, "too tight");
         zone(low, high, card.band() ? Fill.PAPER : Fill.PLASTIC, card.band() ? "" : "no band");
-        edge(card.leastN(), "least", card.band());
-        edge(card.mostN(), "most", !card.band());
+        edge(card.leastN(), least(), card.band());
+        edge(card.mostN(), most(), !card.band());
         target();
         return new Drawing(
                 "tension-" + card.side(),
@@ -116,9 +116,8 @@ public final class TensionChart {
     }
 
     /// An end of the band, named below it on the side where the other end is not.
-    private void edge(double tensionN, String name, boolean leftOf) {
+    private void edge(double tensionN, String words, boolean leftOf) {
         double at = plot.px(tensionN);
-        var words = name + " " + said(tensionN);
         double wide = words.length() * Plot.LETTERS * LETTER_WIDE;
         boolean end = leftOf ? at - wide > 1 : at + wide > plot.right();
         sketch.line(at, BOTTOM + 5, at, BOTTOM + BAR_TOP + 1.5, LineClass.OUTLINE);
@@ -131,11 +130,15 @@ public final class TensionChart {
         double y = BOTTOM + BAR_TOP;
         sketch.line(at, BOTTOM + BAR - 1.5, at, y + 7, LineClass.GROUND);
         if (Double.isFinite(card.rippleN())) {
-            double a = plot.px(Math.max(0, card.setN() - card.rippleN())); // slack from there on
-            double b = plot.px(card.setN() + card.rippleN());
-            sketch.line(a, y + 3, b, y + 3, LineClass.EDGE);
-            sketch.line(a, y + 2, a, y + 4, LineClass.EDGE);
+            double tightest = card.setN() + 2 * card.rippleN(); // set where it is loosest
+            double b = plot.px(tightest);
+            sketch.line(at, y + 3, b, y + 3, LineClass.EDGE);
             sketch.line(b, y + 2, b, y + 4, LineClass.EDGE);
+            sketch.text(
+                    new Point(b + 1.2, y + 2.2),
+                    "run-out, to " + Numbers.fixed(tightest, 0) + " N",
+                    Plot.SMALL,
+                    Anchor.START);
         }
         if (Double.isFinite(card.warmerN())) {
             double warm = plot.px(card.setN() + card.warmerN());
@@ -153,6 +156,19 @@ public final class TensionChart {
         sketch.text(new Point(at + (end ? -1.5 : 1.5), y + 6.5), words, Plot.LETTERS, end ? Anchor.END : Anchor.START);
     }
 
+    /// The ends as the card prints them, rounded inward.
+    private String least() {
+        return "least " + card.newtons().low() + " N" + heard(card.hertz().low());
+    }
+
+    private String most() {
+        return "most " + card.newtons().high() + " N" + heard(card.hertz().high());
+    }
+
+    private String heard(String hertz) {
+        return Double.isNaN(card.frequencyHz(card.leastN())) ? "" : ", " + hertz + " Hz";
+    }
+
     private String said(double tensionN) {
         double hertz = card.frequencyHz(tensionN);
         return Numbers.fixed(tensionN, 0) + " N" + (Double.isNaN(hertz) ? "" : ", " + Numbers.fixed(hertz, 0) + " Hz");
@@ -161,7 +177,7 @@ public final class TensionChart {
     private String tells() {
         return "Target " + said(card.setN()) + ". "
                 + (card.band()
-                        ? "Band from " + said(card.leastN()) + " to " + said(card.mostN()) + "."
-                        : "No band: at least " + said(card.leastN()) + ", at most " + said(card.mostN()) + ".");
+                        ? "Band: " + least() + ", " + most() + "."
+                        : "No band: at " + least() + ", at " + most() + ".");
     }
 }

@@ -29,6 +29,7 @@ public final class TensionJson {
         json.put("band", card.band());
         json.put("sure", card.sure());
         json.put("why", card.why());
+        json.put("leastBecause", card.leastBecause());
         json.put("because", card.because());
         json.put("chosen", card.chosen());
         json.put("outside", card.outside());
@@ -45,6 +46,7 @@ public final class TensionJson {
             one.put("finding", part.question());
         }
         DossierJson.number(json, "effectiveN", card.effectiveN());
+        DossierJson.number(json, "effectiveWorstN", card.effectiveWorstN());
         DossierJson.number(json, "spanMm", card.spanMm());
         DossierJson.number(json, "kNPerHz2", card.factor());
         DossierJson.number(json, "offsetN", card.offsetN());
@@ -53,6 +55,7 @@ public final class TensionJson {
         DossierJson.number(json, "rippleN", card.rippleN());
         DossierJson.number(json, "warmerN", card.warmerN());
         DossierJson.number(json, "warmC", card.warmC());
+        words(json.putArray("steps"), card.steps());
         words(json.putArray("notes"), card.notes());
         words(json.putArray("needs"), card.needs());
         words(json.putArray("estimates"), card.estimates());

@@ -47,8 +47,12 @@ public final class RideTables {
                         row(
                                 "energy for each kilometre (Wh/km)",
                                 r -> Numbers.fixed(r.ride().whPerKm(), 1)),
-                        row("hardest belt pull driving, of what the card is made for (N)", r -> pulled(r, false)),
-                        row("hardest belt pull braking, of what the card is made for (N)", r -> pulled(r, true)),
+                        row(
+                                "hardest belt pull driving, of the card's worst at the worse limits (N)",
+                                r -> pulled(r, false)),
+                        row(
+                                "hardest belt pull braking, of the card's worst at the worse limits (N)",
+                                r -> pulled(r, true)),
                         row("hottest winding (°C)", r -> Numbers.fixed(r.ride().hottestC(), 0)),
                         row(
                                 "charge at the start (%)",

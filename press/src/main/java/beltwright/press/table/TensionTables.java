@@ -7,6 +7,7 @@ import beltwright.part.HungWeights;
 import beltwright.part.Signed;
 import beltwright.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,7 +21,7 @@ public final class TensionTables {
         var rows = new ArrayList<List<String>>();
         rows.add(List.of("Target", target(card)));
         rows.add(List.of("Band", band(card)));
-        rows.add(List.of("Stands", stands(card)));
+        rows.add(List.of("Too tight for", stands(card)));
         rows.add(List.of("Under load", load(card)));
         rows.add(List.of("By sound", sound(card)));
         rows.add(List.of("By force", force(card)));
@@ -30,13 +31,24 @@ public final class TensionTables {
         return new Table(List.of("", ""), rows);
     }
 
+    /// {@return how the belt is set, step by step}
+    public static List<String> steps(TensionCard card) {
+        var steps = new ArrayList<String>();
+        for (var step : card.steps()) {
+            steps.add(steps.size() + 1 + ". " + step);
+        }
+        return steps;
+    }
+
     /// {@return the tension to set, and how it sounds}
     public static String target(TensionCard card) {
         if (Double.isNaN(card.setN())) {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         return newtons(card.setN()) + " in each span at rest" + heard(card, card.setN()) + "; "
-                + (card.chosen() ? "chosen for this kit" : "a quarter over the least")
+                + (card.chosen()
+                        ? "chosen for this kit"
+                        : "a quarter over " + newtons(card.freshOverN()) + ", the least at nominal")
                 + (card.outside() ? ", outside the band" : "");
     }
 
@@ -50,23 +62,19 @@ public final class TensionTables {
         if (!card.why().isEmpty()) {
             return card.why();
         }
-        double low = card.frequencyHz(card.leastN());
-        return Numbers.fixed(card.leastN(), 0) + " to " + newtons(card.mostN())
-                + (Double.isNaN(low)
-                        ? ""
-                        : ", " + Numbers.fixed(low, 0) + " to " + Numbers.fixed(card.frequencyHz(card.mostN()), 0)
-                                + " Hz")
-                + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; the upper end by "
-                + card.because();
+        return card.newtons() + " N"
+                + (Double.isNaN(card.frequencyHz(card.leastN())) ? "" : ", " + card.hertz() + " Hz")
+                + (card.sure() ? " with every number at its worse limit" : " at nominal only") + "; the lower end by "
+                + card.leastBecause() + ", the upper end by " + card.because();
     }
 
     /// {@return how much each part stands, the first to end leading}
     public static String stands(TensionCard card) {
         var ends = card.stands().stream()
                 .filter(TensionCard.Stands::ends)
-                .map(p -> p.part() + " " + newtons(p.tensionN()))
+                .map(p -> p.part() + " over " + Numbers.atMost(p.tensionN(), 0) + " N")
                 .toList();
-        return ends.isEmpty() ? "nothing ends it" : String.join(", ", ends);
+        return ends.isEmpty() ? "nothing that is known" : String.join(", ", ends);
     }
 
     /// {@return tight and slack side as the worst torque pulls; which span is which changes from driving to braking}
@@ -75,8 +83,9 @@ public final class TensionTables {
         return Double.isNaN(set)
                 ? "cannot tell: needs " + String.join(", ", card.needs())
                 : "tight side " + newtons(card.tightN(set)) + ", slack side " + newtons(card.slackN(set))
-                        + " under the worst pull of " + newtons(card.effectiveN())
-                        + "; braking, the other span is the tight one";
+                        + " under the worst pull of " + newtons(card.effectiveN()) + ", "
+                        + newtons(card.effectiveWorstN())
+                        + " with every number at its worse limit; braking, the other span is the tight one";
     }
 
     /// {@return what a new belt gives up}
@@ -93,10 +102,14 @@ public final class TensionTables {
             return "cannot tell: needs " + String.join(", ", card.needs());
         }
         boolean offset = card.offsetN() != 0;
-        return "free span " + Numbers.fixed(card.spanMm(), 1) + " mm: T = k·f²" + (offset ? " − T_0" : "") + ", k = "
-                + Numbers.significant(card.factor(), 4) + " N/Hz²"
-                + (offset ? ", T_0 = " + newtons(card.offsetN()) : "")
-                + (card.calibrated().isEmpty() ? "; a string, without the belt's stiffness" : "; " + card.calibrated());
+        return "the tighter, the higher the free span of " + Numbers.fixed(card.spanMm(), 1)
+                + " mm sounds: tension T (N) from what you hear, f (Hz), by T = k·f²" + (offset ? " − T_0" : "")
+                + " with k = " + Numbers.significant(card.factor(), 4) + " N/Hz²"
+                + (offset ? " and T_0 = " + newtons(card.offsetN()) + " for the belt's own stiffness" : "") + "; "
+                + (card.calibrated().isEmpty()
+                        ? "taken as a string, without the belt's stiffness"
+                        : "found by " + card.calibrated()
+                                + ": known weights hung on a span of this belt that long, plucked one after the other");
     }
 
     /// {@return how a force at mid-span tells the tension}
@@ -106,10 +119,7 @@ public final class TensionTables {
         }
         return Numbers.fixed(card.forceN(card.setN()), 1) + " N at mid-span deflects it by "
                 + Numbers.fixed(card.deflectionMm(), 1) + " mm"
-                + (card.band()
-                        ? "; band " + Numbers.fixed(card.forceN(card.leastN()), 1) + " to "
-                                + Numbers.fixed(card.forceN(card.mostN()), 1) + " N"
-                        : "");
+                + (card.band() ? "; band " + card.force() + " N" : "");
     }
 
     /// {@return how far pulleys out of round make it swing}
@@ -129,14 +139,21 @@ public final class TensionTables {
     }
 
     /// {@return what was tried of a belt on its pulley, a test a row}
-    public static Table jumps(JumpTests tests) {
+    ///
+    /// @param card the card of today, by which a sound that was kept may be another tension
+    public static Table jumps(JumpTests tests, TensionCard card) {
         return signed(
                 List.of("tension at rest", "motor torque, N·m", "a tooth"),
                 tests.tests().stream()
                         .map(t -> List.of(
                                 Numbers.plain(t.tensionN()) + " N"
-                                        + (t.heardHz() > 0 ? ", by " + Numbers.plain(t.heardHz()) + " Hz" : ""),
-                                Numbers.plain(t.torqueNm()),
+                                        + (t.heardHz() > 0 ? ", by " + Numbers.plain(t.heardHz()) + " Hz" : "")
+                                        + (card.hearsAnother(t)
+                                                ? "; by this card " + Numbers.fixed(card.tensionN(t.heardHz()), 1)
+                                                        + " N"
+                                                : ""),
+                                Numbers.plain(t.torqueNm())
+                                        + (t.amperes() > 0 ? ", by " + Numbers.plain(t.amperes()) + " A" : ""),
                                 t.jumped() ? "jumped" : "did not jump up to it"))
                         .toList(),
                 tests.tests().stream().map(JumpTests.Test::signed).toList());
@@ -163,13 +180,14 @@ public final class TensionTables {
         if (lacking > 0) {
             return "A tooth jumped at " + (JumpTests.ENOUGH - lacking) + " of " + JumpTests.ENOUGH
                     + " different tensions: " + lacking + " more " + (lacking == 1 ? "is" : "are")
-                    + " needed. Until then the least tension is told by habit.";
+                    + " needed. Tensions less than a tenth apart count as one (habit). Until then the least tension is told by habit.";
         }
         return "The least tension is told by a line through " + tests + ": "
                 + Numbers.significant(tests.torqueNm(tests.leastN()), 2) + " N·m at "
                 + Numbers.plain(tests.leastN()) + " N to " + Numbers.significant(tests.torqueNm(tests.mostN()), 2)
                 + " N·m at " + Numbers.plain(tests.mostN())
-                + " N, taken down to the lowest test, with a quarter of the torque to spare, and no further than that.";
+                + " N, taken down to the lowest test, with a quarter of the torque to spare, and no further than that. Below what keeps the slack span taut no test"
+                + " takes it.";
     }
 
     /// {@return what was hung on a belt and heard, a reading a row}
@@ -189,6 +207,21 @@ public final class TensionTables {
                 ? on + ", carried to the free span of this kit: the sound is told by them, from "
                         + Numbers.plain(hung.leastN()) + " to " + Numbers.plain(hung.mostN()) + " N."
                 : on + ": one more weight is needed. Until then the belt is taken as a string.";
+    }
+
+    /// {@return fields by their last words, those of one part or task told together: for a card that goes in a box}
+    public static String shortened(List<String> fields) {
+        var byPart = new LinkedHashMap<String, List<String>>();
+        for (var field : fields) {
+            var words = field.split("\\.");
+            var of = words.length > 1 ? words[words.length - 2] : "";
+            byPart.computeIfAbsent(of, key -> new ArrayList<>()).add(words[words.length - 1]);
+        }
+        return String.join(
+                "; ",
+                byPart.entrySet().stream()
+                        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
+                        .toList());
     }
 
     private static String newtons(double value) {

@@ -142,13 +142,13 @@ class OwnTestsOfABeltTest {
     @Test
     void oneMoreIsWrittenBehindAndReadBack() {
         var signed = new Signed("shop", "2026-11-20");
-        var text = JumpTests.added(JUMPS, new JumpTests.Test(120, 0, 8.25, false, signed));
+        var text = JumpTests.added(JUMPS, new JumpTests.Test(120, 0, 8.25, 0, false, signed));
         assertThat(text).isEqualTo(JUMPS + ", 120 N no jump to 8.25 Nm (shop 2026-11-20)");
         assertThat(JumpTests.parse(text).toString())
                 .isEqualTo(JumpTests.parse(JUMPS).toString());
-        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 8.25, false, signed)))
+        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 8.25, 0, false, signed)))
                 .hasMessageContaining("is recorded already");
-        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 0.1, true, signed)))
+        assertThatThrownBy(() -> JumpTests.added(text, new JumpTests.Test(120, 0, 0.1, 0, true, signed)))
                 .hasMessageContaining("torque does not rise with tension");
 
         var hung = HungWeights.added("", 64.5, new HungWeights.Reading(50, 150, signed));
