@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -52,7 +54,7 @@ final class DemoCommand extends Command {
         var files = new ArrayList<String>();
         for (var dossier : dossiers) {
             if (!json) {
-                say(new LadderText(dossier, desk.columns()).ladder());
+                say(new LadderText(dossier, desk.columns()).top());
                 say("");
             }
             files.addAll(written(dossier));
@@ -60,8 +62,17 @@ final class DemoCommand extends Command {
         if (json) {
             say(AnswerJson.demo(file.toString(), dossiers, files));
         } else {
+            say("The whole ladder of a kit: './beltwright check KIT'");
+            say("");
             say("Written:");
-            files.forEach(name -> say("  " + name));
+            files.stream()
+                    .map(Path::of)
+                    .collect(Collectors.groupingBy(
+                            Path::getParent,
+                            TreeMap::new,
+                            Collectors.mapping(f -> f.getFileName().toString(), Collectors.joining(", "))))
+                    .forEach((folder, names) -> say(Typesetting.hanging("  " + folder + ": ", names, desk.columns())));
+            say("");
         }
         return noServe
                 ? Exit.NOTHING_FAILS

@@ -124,8 +124,12 @@ final class ImportCommand extends WorkshopCommand {
                 say("Not in the table: " + String.join("; ", made));
             }
             if (isNew) {
-                say("This is a new workshop, and commands called here use it from now on;"
-                        + " another one is reached with --workshop FILE, the demo's with --workshop demo-out/demo.db.");
+                say(
+                        isUsual(file)
+                                ? "This is a new workshop, and commands called here use it from now on; another one is"
+                                        + " reached with --workshop FILE, the demo's with --workshop demo-out/demo.db."
+                                : "This is a new workshop; commands use it with --workshop " + file
+                                        + ", or without once " + VARIABLE + "=" + file + " is set.");
             }
         } else {
             int mistakes = done.mistakes().size();

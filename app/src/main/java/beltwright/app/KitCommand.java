@@ -2,6 +2,7 @@ package beltwright.app;
 
 import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
+import beltwright.quantity.Refusal;
 import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import java.util.ArrayList;
@@ -35,7 +36,11 @@ abstract class KitCommand extends WorkshopCommand {
 
     /// {@return the shelf with the edits of `--set`}
     Shelf edited(Shelf shelf) {
-        return shelf.with(set.stream().map(Edit::parse).toList());
+        try {
+            return shelf.with(set.stream().map(Edit::parse).toList());
+        } catch (Refusal r) {
+            throw new Refusal("--set " + r.where(), r.wrong(), r.allowed(), r.mend());
+        }
     }
 
     /// {@return the dossier of the kit as asked}

@@ -39,22 +39,34 @@ final class LadderText {
     }
 
     List<String> ladder() {
+        return ladder(dossier.findings());
+    }
+
+    /// {@return the ladder down to the last rung that does not hold, of a kit that holds the weakest rung alone}
+    List<String> top() {
+        var findings = dossier.findings();
+        long told = findings.stream().filter(f -> f.verdict() != Verdict.HOLDS).count();
+        return ladder(findings.stream().limit(Math.max(1, told)).toList());
+    }
+
+    private List<String> ladder(List<Finding> rungs) {
         var lines = new ArrayList<String>();
         var draft = dossier.kit().draft();
         lines.addAll(
                 hanging("", draft.name() + " (" + draft.id() + ")" + (draft.invented() ? ", invented" : ""), columns));
         lines.addAll(hanging("", "Margin ladder, weakest first; margins at the worst limits", columns));
         lines.add("");
-        dossier.findings().forEach(finding -> lines.addAll(rung(finding)));
-        lines.add("");
+        rungs.forEach(finding -> lines.addAll(rung(finding)));
+        lines.add(rungs.size() < dossier.findings().size() ? "…" : "");
         lines.addAll(hanging("", counts(dossier), columns));
         return lines;
     }
 
-    /// {@return how many findings fail, cannot be told, are marginal and hold, in words}
+    /// {@return how many findings fail, cannot be told, are marginal and hold, in words, worst first and none of none}
     static String counts(Dossier dossier) {
         var findings = dossier.findings();
         var counts = Stream.of(Verdict.values())
+                .filter(v -> findings.stream().anyMatch(f -> f.verdict() == v))
                 .map(v -> Mark.of(v) + " "
                         + findings.stream().filter(f -> f.verdict() == v).count() + " " + v)
                 .collect(Collectors.joining(" · "));

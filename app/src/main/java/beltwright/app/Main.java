@@ -5,7 +5,10 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -123,19 +126,62 @@ public final class Main implements Callable<Integer> {
 
     private static int mistyped(Desk desk, ParameterException e) {
         var at = e.getCommandLine();
-        boolean top = at.getParent() == null;
-        var wrong = e instanceof UnmatchedArgumentException unmatched
-                ? "'" + unmatched.getUnmatched().getFirst() + "' is not "
-                        + (top ? "a command" : "an option of this command")
-                : String.valueOf(e.getMessage());
-        var allowed = top
-                ? String.join(", ", at.getSubcommands().keySet())
-                : at.getCommandSpec().options().stream()
-                        .map(o -> o.longestName())
-                        .collect(Collectors.joining(", "));
-        var page = "./beltwright " + (top ? "" : at.getCommandName() + " ") + "--help";
-        desk.err().println(Said.of(new Refusal(at.getCommandName(), lowerFirst(wrong), allowed, "see " + page)));
+        var page = "./beltwright " + (at.getParent() == null ? "" : at.getCommandName() + " ") + "--help";
+        desk.err().println(Said.of(refusal(e, "see " + page)));
         return Exit.BAD_INPUT;
+    }
+
+    private static Refusal refusal(ParameterException e, String mend) {
+        var at = e.getCommandLine();
+        var command = at.getCommandName();
+        var spec = at.getCommandSpec();
+        var wrong = lowerFirst(String.valueOf(e.getMessage()));
+        if (at.getParent() == null) {
+            var commands = String.join(", ", at.getSubcommands().keySet());
+            return e instanceof UnmatchedArgumentException unmatched
+                    ? new Refusal(
+                            command, "'" + unmatched.getUnmatched().getFirst() + "' is not a command", commands, mend)
+                    : new Refusal(command, wrong, commands, mend);
+        }
+        if (e.getArgSpec() instanceof OptionSpec option) {
+            return e.getValue() == null
+                    ? new Refusal(option.longestName(), "needs a value", meaning(option), mend)
+                    : new Refusal(
+                            option.longestName(),
+                            "'" + e.getValue() + "' cannot be read",
+                            "a whole number, " + meaning(option),
+                            mend);
+        }
+        if (e instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            var all = missing.getMissing();
+            return all.getFirst() instanceof OptionSpec option && all.size() == 1
+                    ? new Refusal(option.longestName(), "is missing", meaning(option), mend)
+                    : new Refusal(
+                            command,
+                            "needs " + all.stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" and ")),
+                            all.stream().map(Main::meaning).collect(Collectors.joining("; ")),
+                            mend);
+        }
+        var options = spec.options().stream().map(OptionSpec::longestName).collect(Collectors.joining(", "));
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            var first = unmatched.getUnmatched().getFirst();
+            var takes = spec.positionalParameters().stream()
+                    .map(ArgSpec::paramLabel)
+                    .collect(Collectors.joining(" "));
+            return first.startsWith("-")
+                    ? new Refusal(command, "'" + first + "' is not an option of this command", options, mend)
+                    : new Refusal(
+                            command,
+                            "'" + first + "' is one too many",
+                            takes.isEmpty() ? "no name, only options: " + options : takes + ", and options: " + options,
+                            mend);
+        }
+        return new Refusal(command, wrong, options, mend);
+    }
+
+    private static String meaning(ArgSpec arg) {
+        return String.join(" ", arg.description());
     }
 
     private static int failed(Desk desk, Throwable e) {

@@ -132,6 +132,7 @@ final class PairsCommand extends WorkshopCommand {
         var row = found(down, asked.substring(0, comma).strip());
         var column = found(across, asked.substring(comma + 1).strip());
         var findings = pairs.findings(row, column);
+        boolean loose = !(row instanceof Thing.OfKit) && !(column instanceof Thing.OfKit); // no left, no right
         var lines = new ArrayList<String>();
         lines.add(row.name() + " (" + row.id() + ") against " + column.name() + " (" + column.id() + ")");
         if (findings.isEmpty()) {
@@ -140,7 +141,7 @@ final class PairsCommand extends WorkshopCommand {
         for (Finding f : findings) {
             lines.addAll(Typesetting.hanging(
                     Mark.of(f.verdict()) + " " + Typesetting.padded(f.verdict().toString(), 11) + "  ",
-                    f.check() + (f.side().equals("kit") ? "" : ", " + f.side()) + ": " + f.says()
+                    f.check() + (loose || f.side().equals("kit") ? "" : ", " + f.side()) + ": " + f.says()
                             + (f.remedy().isEmpty() ? "" : " → " + f.remedy()),
                     desk.columns()));
         }

@@ -64,10 +64,17 @@ abstract class WorkshopCommand extends Command {
         return named == null ? OWN : named;
     }
 
+    /// {@return whether commands called here use this file without being told}
+    boolean isUsual(Path file) {
+        var set = fromEnvironment();
+        return file.normalize().equals((set == null ? OWN : set).normalize());
+    }
+
     private @Nullable Path named() {
-        if (workshop != null) {
-            return workshop;
-        }
+        return workshop == null ? fromEnvironment() : workshop;
+    }
+
+    private @Nullable Path fromEnvironment() {
         var variable = desk.environment().get(VARIABLE);
         return variable == null || variable.isEmpty() ? null : Path.of(variable);
     }

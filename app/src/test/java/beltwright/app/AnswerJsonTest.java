@@ -70,7 +70,16 @@ class AnswerJsonTest {
         collect( // nothing of the demo is refused
                 "pairs",
                 "pairs[]",
-                PairJson.of(new Pair("a", "b", Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, "no such material")),
+                PairJson.of(new Pair(
+                        "a",
+                        "b",
+                        Verdict.CANNOT_TELL,
+                        null,
+                        0,
+                        0,
+                        Double.NaN,
+                        java.util.List.of("x.y"),
+                        "no such material")),
                 real);
         collect("slots", "", typed.run(with(demo, "slots", "mount-hill")).json(), real);
         collect("mend", "", typed.run(with(demo, "mend", "steep-street-light")).json(), real);

@@ -37,7 +37,7 @@ class CheckCommandTest {
         assertThat(failing.get(3)).startsWith("⊠ fails");
         assertThat(failing.get(4).strip()).startsWith("→ ");
         assertThat(lines).anyMatch(l -> l.matches("■ holds +Teeth in mesh +left +\\+\\d+ % +\\d whole.*"));
-        assertThat(answer.out()).containsSubsequence("■ holds", "⊠ 0 fails · ⬚ 0 cannot tell · ⬓ ", "First numbers");
+        assertThat(answer.out()).containsSubsequence("■ holds", " holds · resting on ", "First numbers");
         assertThat(answer.out()).contains("Tension to start with", "habit: ");
     }
 

@@ -12,6 +12,7 @@ import beltwright.quantity.Refusal;
 import beltwright.workshop.Edit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,30 @@ class HardyTest {
             }
         }
         assertThat(cannotTell).isGreaterThan(100);
+    }
+
+    @ParameterizedTest
+    @MethodSource("kits")
+    void aMaterialThatIsNotKnownLeavesTheRest(String id) {
+        int left = 0;
+        int asked = 0;
+        for (var part : DemoKits.SHELF.kit(id).parts().keySet()) {
+            for (var field : DemoKits.SHELF.editable(part)) {
+                if (field.path().toLowerCase(Locale.ROOT).endsWith("material")
+                        && !field.text().isEmpty()) {
+                    var dossier = DemoKits.dossier(id, new Edit(part, field.path(), ""));
+                    assertPrints(part + "." + field.path(), dossier);
+                    var needing = dossier.findings().stream()
+                            .filter(f -> f.needs().contains(part + "." + field.path()))
+                            .toList();
+                    assertThat(needing).allMatch(f -> f.verdict() == Verdict.CANNOT_TELL);
+                    asked += needing.size();
+                    left++;
+                }
+            }
+        }
+        assertThat(left).isGreaterThan(4);
+        assertThat(asked).isGreaterThan(10);
     }
 
     @Tag("slow")

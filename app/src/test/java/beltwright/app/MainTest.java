@@ -70,6 +70,9 @@ class MainTest {
                 "check a --colour",
                 "check --set",
                 "demo --port x",
+                "spread a --kits 99999999999",
+                "spread a --seed",
+                "kits a",
                 "export"
             })
     void whatIsMistypedGetsOneLineAndCodeTwo(String line) {
@@ -77,7 +80,7 @@ class MainTest {
         assertThat(answer.code()).isEqualTo(Exit.BAD_INPUT);
         assertThat(answer.out()).isEmpty();
         assertThat(answer.err().lines()).hasSize(1);
-        assertThat(answer.err()).matches("(?s)[a-z]+: .+; allowed: .+; see \\./beltwright [a-z ]*--help\\s*");
+        assertThat(answer.err()).matches("(?s)(--)?[a-z]+: .+; allowed: .+; see \\./beltwright [a-z ]*--help\\s*");
     }
 
     @Test

@@ -159,6 +159,7 @@ class PairsTest {
                         pair.asked(),
                         pair.failing(),
                         pair.centreDistanceMm(),
+                        pair.needs(),
                         pair.refused()));
     }
 
@@ -394,17 +395,31 @@ class PairsTest {
              1 | -1.0 | -1.0 | -1.0 | pins  | 1 pin apart
              0 |  0.0 |  0.0 |  0.0 | pins  | 0 pins apart
             58 | -5.0 | -5.0 | -5.0 | pieces| 53 pieces of 58 wanted
-             1 |  NaN |  NaN |  NaN | mm    | unknown
+             1 |  NaN |  NaN |  NaN | mm    | ''
              1 |  0.4 |  NaN |  NaN | mm    | 0.400 mm
             """)
     void slackIsToldWithItsLimits(double wanted, double slack, double worst, double best, String unit, String told) {
-        assertThat(new Answer("a.left", "A", Verdict.HOLDS, unit, wanted, slack, worst, best, null).slackText())
+        assertThat(new Answer("a.left", "A", Verdict.HOLDS, unit, wanted, slack, worst, best, "", null).slackText())
                 .isEqualTo(told);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"mm", "teeth", ""})
+    void whatCannotBeToldIsCalledThatEverywhere(String unit) {
+        double nan = Double.NaN;
+        assertThat(new Answer("a.left", "A", Verdict.CANNOT_TELL, unit, 1, nan, nan, nan, "", null).slackText())
+                .isEqualTo("cannot tell");
+    }
+
+    @Test
+    void aDeviationIsToldAsWhatItIsOff() {
+        assertThat(new Answer("a.left", "A", Verdict.HOLDS, "mm", 0.13, 0.02, 0.01, 0.03, "off", null).slackText())
+                .isEqualTo("0.13 ± 0.01 mm off, 0.15 allowed");
     }
 
     @Test
     void yesOrNoLeavesNoSlack() {
-        assertThat(new Answer("a.left", "A", Verdict.FAILS, "", 1, -1, -1, -1, null).slackText())
+        assertThat(new Answer("a.left", "A", Verdict.FAILS, "", 1, -1, -1, -1, "", null).slackText())
                 .isEmpty();
     }
 

@@ -15,6 +15,7 @@ import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /// What a step says, from the joint it makes and the parts it joins.
 final class StepWords {
@@ -113,9 +114,17 @@ final class StepWords {
                                 : "Lay the belt around both pulleys; never lever it over a flange.");
             }
             case NUT -> {
+                boolean driven = drive(kit, joint).isPresent();
+                if (driven) {
+                    does.add("Turn the wheel before you tighten and remember how it feels: the belt is on, so the motor"
+                            + " turns with it, and its magnets are felt as even notches.");
+                }
                 does.add("Tighten to the torque; at least one full thread stands past the nut.");
                 does.add(
-                        "The wheel must now spin freely without play. If it drags, the core spacer is too short: stop.");
+                        driven
+                                ? "Turn it again: it must feel as before, without play at the rim. If it turns harder than"
+                                        + " before, the core spacer is too short: stop."
+                                : "The wheel must now spin freely without play. If it drags, the core spacer is too short: stop.");
             }
         }
         return does;
@@ -344,15 +353,14 @@ final class StepWords {
         };
     }
 
-    private static Material.Hatch material(Kit kit, Part part) {
-        return switch (part) {
-            case DrivePulley p
-            when !p.material().isEmpty() ->
-                kit.reference().material(p.material()).hatch();
-            case Wheel w -> kit.reference().material(w.coreMaterial()).hatch();
-            case WheelPulley p -> kit.reference().material(p.material()).hatch();
-            case Mount m -> kit.reference().material(m.material()).hatch();
-            default -> Material.Hatch.STEEL;
+    private static Material.@Nullable Hatch material(Kit kit, Part part) {
+        var made = switch (part) {
+            case DrivePulley p -> p.material();
+            case Wheel w -> w.coreMaterial();
+            case WheelPulley p -> p.material();
+            case Mount m -> m.material();
+            default -> "";
         };
+        return made.isBlank() ? null : kit.reference().material(made).hatch();
     }
 }

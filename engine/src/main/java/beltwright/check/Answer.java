@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 /// @param slack capacity less demand at nominal, in `unit`; NaN where it cannot be told and for a yes-or-no question
 /// @param slackWorst at the worst limits
 /// @param slackBest at the best limits
+/// @param off what the demand is where more of it is worse and the capacity is what may be of it; empty where what is
+///     left is a room or a reserve
 /// @param marginWorst worst capacity over worst demand minus one; null where there is no margin
 public record Answer(
         String key,
@@ -20,6 +22,7 @@ public record Answer(
         double slack,
         double slackWorst,
         double slackBest,
+        String off,
         @Nullable Double marginWorst) {
 
     static Answer of(Check check, Subject subject, Reading r) {
@@ -33,18 +36,29 @@ public record Answer(
                 counted ? r.capacity - r.demand : Double.NaN,
                 counted ? r.capacityWorst - r.demandWorst : Double.NaN,
                 counted ? r.capacityBest - r.demandBest : Double.NaN,
+                check.off(),
                 Ladder.margin(check, r.capacityWorst, r.demandWorst));
     }
 
-    /// {@return what is left with its limits, `0.30 ± 0.4 mm`, or how many there are of how many; empty for a
+    /// {@return what is left with its limits, `0.30 ± 0.4 mm`, or how far it is off, `0.02 ± 0.05 mm off`, or how many
+    /// there are of how many; empty for a
     /// yes-or-no question}
     public String slackText() {
-        if (unit.isEmpty()) {
+        if (verdict == Verdict.CANNOT_TELL) {
+            return verdict.toString();
+        }
+        if (unit.isEmpty() || Double.isNaN(slack)) {
             return "";
         }
-        if (Double.isNaN(slack)) {
-            return "unknown";
+        if (!off.isEmpty()) {
+            double may = wanted + slack;
+            return within(wanted, may - slackBest, may - slackWorst) + " " + off + ", " + Numbers.significant(may, 3)
+                    + " allowed";
         }
+        return within(slack, slackWorst, slackBest);
+    }
+
+    private String within(double slack, double slackWorst, double slackBest) {
         double below = slack - slackWorst;
         double above = slackBest - slack;
         double band = Math.max(below, above);

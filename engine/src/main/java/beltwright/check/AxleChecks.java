@@ -211,7 +211,7 @@ final class AxleChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a stack " + mm(r.demand() - r.capacityWorst())
+            return "a stack " + leastMm(r.demand() - r.capacityWorst())
                     + " shorter (thinner rings, lower nut) or a longer axle; never ride with fewer threads";
         }
 
@@ -273,7 +273,7 @@ final class AxleChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a ring " + mm(r.demand() - r.capacityWorst()) + " thicker under the nut, or a longer thread";
+            return "a ring " + leastMm(r.demand() - r.capacityWorst()) + " thicker under the nut, or a longer thread";
         }
     }
 }

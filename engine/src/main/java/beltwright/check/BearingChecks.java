@@ -196,6 +196,11 @@ final class BearingChecks {
         public String remedy(Subject s, Reading r) {
             return "a wheel with a seat, or a hanger with an axle, of a standard size";
         }
+
+        @Override
+        protected String off() {
+            return "off a standard size";
+        }
     }
 
     /// The outer bearing runs on plain axle: a thread under it cuts the ring loose.
@@ -238,7 +243,7 @@ final class BearingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a stack " + mm(r.demand() - r.capacityWorst()) + " shorter, or an axle with a shorter thread";
+            return "a stack " + leastMm(r.demand() - r.capacityWorst()) + " shorter, or an axle with a shorter thread";
         }
     }
 
@@ -314,7 +319,7 @@ final class BearingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "sleeves of at most " + mm(r.capacity()) + " outside diameter";
+            return "sleeves of at most " + mostMm(r.capacity()) + " outside diameter";
         }
     }
 }

@@ -109,7 +109,7 @@ final class BeltChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a face at least " + mm(s.drive().belt().widthMm().upper() + r.demand())
+            return "a face at least " + leastMm(s.drive().belt().widthMm().upper() + r.demand())
                     + " wide, or a narrower belt";
         }
 

@@ -118,6 +118,13 @@ public abstract class Check {
         return r.capacityText() + " " + unit + "; " + r.demandText() + " wanted";
     }
 
+    /// {@return what the demand is, such as `off a standard size`, where a cell is to tell that and not what is
+    /// left
+    /// of it; empty for a room or a reserve}
+    protected String off() {
+        return "";
+    }
+
     /// {@return what would put it right, only asked for when the verdict is not `holds`}
     public abstract String remedy(Subject s, Reading r);
 
@@ -144,5 +151,16 @@ public abstract class Check {
     /// {@return a length in mm for a remedy, to a tenth}
     protected static String mm(double value) {
         return Numbers.fixed(value, 1) + " mm";
+    }
+
+    /// {@return by how much at least, or how long at least, for a remedy: a tenth up, so that what is done as told
+    /// holds}
+    protected static String leastMm(double value) {
+        return Numbers.fixed(Numbers.up(value, 1), 1) + " mm";
+    }
+
+    /// {@return how long at most, for a remedy: a tenth down}
+    protected static String mostMm(double value) {
+        return Numbers.fixed(-Numbers.up(-value, 1), 1) + " mm";
     }
 }

@@ -149,7 +149,8 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a shorter shaft or pulley, or a longer belt: " + mm(r.demand() - r.capacityWorst()) + " more room";
+            return "a shorter shaft or pulley, or a longer belt: " + leastMm(r.demand() - r.capacityWorst())
+                    + " more room";
         }
     }
 
@@ -183,7 +184,8 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "the mount " + mm(r.demand() - r.capacityWorst()) + " further in, or a thicker inner speed ring";
+            return "the mount " + leastMm(r.demand() - r.capacityWorst())
+                    + " further in, or a thicker inner speed ring";
         }
 
         @Override
@@ -220,7 +222,8 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a wheel pulley whose rim stands " + mm(r.demand() - r.capacityWorst()) + " further from the core";
+            return "a wheel pulley whose rim stands " + leastMm(r.demand() - r.capacityWorst())
+                    + " further from the core";
         }
 
         @Override
@@ -299,7 +302,7 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a bore " + mm(2 * (r.demand() - r.capacityWorst())) + " wider, or a longer inner speed ring";
+            return "a bore " + leastMm(2 * (r.demand() - r.capacityWorst())) + " wider, or a longer inner speed ring";
         }
     }
 
@@ -340,7 +343,7 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "the drive pulley " + mm(r.demand() - r.capacityWorst())
+            return "the drive pulley " + leastMm(r.demand() - r.capacityWorst())
                     + " further from the plate with the mount that much further in, or lower heads";
         }
     }
@@ -392,7 +395,7 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "the drive pulley " + mm(r.demand() - r.capacityWorst())
+            return "the drive pulley " + leastMm(r.demand() - r.capacityWorst())
                     + " further out on the shaft, or lower heads";
         }
     }
@@ -419,7 +422,7 @@ final class ClearanceChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return (FixingChecks.clamped(s) ? "a clamp " : "a plate ") + mm(r.demand() - r.capacityWorst())
+            return (FixingChecks.clamped(s) ? "a clamp " : "a plate ") + leastMm(r.demand() - r.capacityWorst())
                     + (FixingChecks.clamped(s) ? " shorter" : " thinner or further out") + ", or a wider hanger";
         }
     }

@@ -160,7 +160,7 @@ final class CoverChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a cover " + mm(2 * (r.demand() - r.capacityWorst())) + " wider inside";
+            return "a cover " + leastMm(2 * (r.demand() - r.capacityWorst())) + " wider inside";
         }
 
         @Override
@@ -254,7 +254,7 @@ final class CoverChecks {
                     + s.drive().motorWasher().outsideMm().upper() / 2
                     + beside(s).high()
                     + WANTED;
-            return "a cover at least " + mm(around) + " in inside radius";
+            return "a cover at least " + leastMm(around) + " in inside radius";
         }
     }
 
@@ -306,7 +306,7 @@ final class CoverChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a cover " + mm(r.demand() - r.capacityWorst())
+            return "a cover " + leastMm(r.demand() - r.capacityWorst())
                     + " deeper, or the pulley that much nearer the plate";
         }
     }
@@ -358,7 +358,7 @@ final class CoverChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider at the lowest point";
+            return "an opening " + leastMm(r.demand() - r.capacityWorst()) + " wider at the lowest point";
         }
     }
 }

@@ -73,7 +73,7 @@ final class CoverClearances {
         @Override
         public String remedy(Subject s, Reading r) {
             double more = r.demand() - r.capacityWorst();
-            return "a cover that ends " + mm(more) + " sooner towards the axle, or one that much shallower";
+            return "a cover that ends " + leastMm(more) + " sooner towards the axle, or one that much shallower";
         }
 
         @Override
@@ -126,7 +126,7 @@ final class CoverClearances {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a cover that ends " + mm(r.demand() - r.capacityWorst()) + " sooner towards the axle";
+            return "a cover that ends " + leastMm(r.demand() - r.capacityWorst()) + " sooner towards the axle";
         }
     }
 
@@ -221,7 +221,7 @@ final class CoverClearances {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a cover that ends " + mm(r.demand() - r.capacityWorst())
+            return "a cover that ends " + leastMm(r.demand() - r.capacityWorst())
                     + " sooner, or the idler that much nearer the axle";
         }
     }
@@ -341,7 +341,7 @@ final class CoverClearances {
         @Override
         public String remedy(Subject s, Reading r) {
             return "a steeper mount angle, a smaller cover, or change the wheel "
-                    + mm(2 * (r.demand() - r.capacityWorst())) + " of diameter earlier";
+                    + leastMm(2 * (r.demand() - r.capacityWorst())) + " of diameter earlier";
         }
     }
 }

@@ -398,7 +398,7 @@ final class ElectricalChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a motor " + mm(r.demand() - r.capacityWorst())
+            return "a motor " + leastMm(r.demand() - r.capacityWorst())
                     + " shorter or with wires at its side; pinched wires short the pack";
         }
     }

@@ -86,6 +86,11 @@ abstract class Fit extends Check {
             return "the limits are " + Numbers.significant(-spare, 2) + " mm wider than the fit allows: tighten "
                     + hole(s).of() + " or " + shaft(s).of();
         }
-        return hole(s).of() + " " + Numbers.significant(Math.abs(by), 2) + " mm " + (by > 0 ? "larger" : "smaller");
+        int decimals = 1;
+        while (Numbers.up(Math.abs(by), decimals) - Math.abs(by) > spare / 2 && decimals < 4) {
+            decimals++;
+        }
+        return hole(s).of() + " " + Numbers.plain(Numbers.up(Math.abs(by), decimals)) + " mm "
+                + (by > 0 ? "larger" : "smaller");
     }
 }

@@ -316,8 +316,8 @@ final class FixingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "countersunk or lower heads, or a thicker inner speed ring: " + mm(r.demand() - r.capacityWorst())
-                    + " more room";
+            return "countersunk or lower heads, or a thicker inner speed ring: "
+                    + leastMm(r.demand() - r.capacityWorst()) + " more room";
         }
     }
 

@@ -90,8 +90,8 @@ final class GroundChecks {
         public String remedy(Subject s, Reading r) {
             double limit = s.end().wheel().wornDiameterMm().nominal() + 2 * (r.demand() - r.capacityWorst());
             return limit < s.end().wheel().diameterMm().nominal()
-                    ? "a steeper mount angle, a larger wheel, or replace the wheel at " + mm(limit) + " diameter"
-                    : "a steeper mount angle, or a wheel at least " + mm(limit) + " in diameter when worn";
+                    ? "a steeper mount angle, a larger wheel, or replace the wheel at " + leastMm(limit) + " diameter"
+                    : "a steeper mount angle, or a wheel at least " + leastMm(limit) + " in diameter when worn";
         }
 
         @Override

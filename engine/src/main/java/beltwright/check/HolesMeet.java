@@ -68,7 +68,7 @@ abstract class HolesMeet extends Check {
     @Override
     public final String remedy(Subject s, Reading r) {
         return r.demand() < r.demandWorst && r.demand() == 0
-                ? "holes " + mm(2 * (r.demandWorst - r.capacityWorst)) + " wider, or circles measured more closely"
+                ? "holes " + leastMm(2 * (r.demandWorst - r.capacityWorst)) + " wider, or circles measured more closely"
                 : otherCircle(s);
     }
 

@@ -193,7 +193,7 @@ final class IdlerChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "the idler " + mm(r.demand() - r.capacityWorst()) + " further away, or a smaller one";
+            return "the idler " + leastMm(r.demand() - r.capacityWorst()) + " further away, or a smaller one";
         }
     }
 
@@ -212,7 +212,8 @@ final class IdlerChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "an idler face at least " + mm(s.drive().belt().widthMm().upper() + r.demand()) + " wide";
+            return "an idler face at least "
+                    + leastMm(s.drive().belt().widthMm().upper() + r.demand()) + " wide";
         }
     }
 
@@ -275,7 +276,8 @@ final class IdlerChecks {
         public String remedy(Subject s, Reading r) {
             double more = r.demand() - r.capacityWorst();
             return s.drive().idler().runs() == Idler.Runs.BACK
-                    ? "a roller at least " + mm(s.drive().idler().diameterMm().nominal() + more) + " in diameter"
+                    ? "a roller at least "
+                            + leastMm(s.drive().idler().diameterMm().nominal() + more) + " in diameter"
                     : "an idler of at least " + LEAST_TEETH + " teeth";
         }
     }

@@ -47,9 +47,9 @@ final class IdlerPlaceChecks {
         return new Range(Math.min(a.low(), b.low()), Math.min(a.nominal(), b.nominal()), Math.min(a.high(), b.high()));
     }
 
-    /// {@return a length for a remedy; what limits alone take away is hundredths}
+    /// {@return by how much at least, for a remedy; what limits alone take away is hundredths}
     static String length(double value) {
-        return Numbers.significant(value, 2) + " mm";
+        return Numbers.plain(Numbers.up(value, value < 1 ? 2 : 1)) + " mm";
     }
 
     /// The face lies under the whole belt. What the belt wanders on its pulley is left out.

@@ -205,7 +205,7 @@ final class LugChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "lugs " + mm(r.demand() - r.capacityWorst()) + " shorter";
+            return "lugs " + leastMm(r.demand() - r.capacityWorst()) + " shorter";
         }
     }
 
@@ -231,7 +231,7 @@ final class LugChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a bore " + mm(r.demand() - r.capacityWorst()) + " wider";
+            return "a bore " + leastMm(r.demand() - r.capacityWorst()) + " wider";
         }
     }
 
@@ -292,7 +292,7 @@ final class LugChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a spigot " + mm(r.demand() - r.capacityWorst()) + " shorter";
+            return "a spigot " + leastMm(r.demand() - r.capacityWorst()) + " shorter";
         }
     }
 

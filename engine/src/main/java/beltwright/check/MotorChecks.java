@@ -144,7 +144,7 @@ final class MotorChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a longer belt with a longer slot, or a smaller motor: " + mm(r.demand() - r.capacityWorst())
+            return "a longer belt with a longer slot, or a smaller motor: " + leastMm(r.demand() - r.capacityWorst())
                     + " more room";
         }
     }
@@ -192,7 +192,7 @@ final class MotorChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a motor " + mm(r.demand() - r.capacityWorst())
+            return "a motor " + leastMm(r.demand() - r.capacityWorst())
                     + " shorter, a wider hanger, or a mount nearer the wheel";
         }
 
@@ -260,7 +260,7 @@ final class MotorChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a smaller wheel, or the mount " + mm(r.demand() - r.capacityWorst()) + " further from it";
+            return "a smaller wheel, or the mount " + leastMm(r.demand() - r.capacityWorst()) + " further from it";
         }
     }
 
@@ -353,7 +353,7 @@ final class MotorChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "motors " + mm((r.demand() - r.capacityWorst()) / 2)
+            return "motors " + leastMm((r.demand() - r.capacityWorst()) / 2)
                     + " shorter, a hanger that much wider on each side, or one motor ahead and one behind";
         }
 

@@ -123,7 +123,7 @@ final class MountChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "an opening " + mm(r.demand() - r.capacityWorst()) + " wider";
+            return "an opening " + leastMm(r.demand() - r.capacityWorst()) + " wider";
         }
     }
 
@@ -180,7 +180,7 @@ final class MountChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "an opening " + mm(2 * (r.demand() - r.capacityWorst())) + " narrower, or a larger bolt circle";
+            return "an opening " + leastMm(2 * (r.demand() - r.capacityWorst())) + " narrower, or a larger bolt circle";
         }
     }
 
@@ -204,7 +204,8 @@ final class MountChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a washer of at least " + mm(s.drive().mount().slotWidthMm().upper() + r.demand());
+            return "a washer of at least "
+                    + leastMm(s.drive().mount().slotWidthMm().upper() + r.demand());
         }
     }
 
@@ -281,7 +282,7 @@ final class MountChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a washer " + mm(2 * (r.demand() - r.capacityWorst())) + " smaller, or a smaller opening";
+            return "a washer " + leastMm(2 * (r.demand() - r.capacityWorst())) + " smaller, or a smaller opening";
         }
     }
 }

@@ -1,6 +1,5 @@
 package beltwright.check;
 
-import beltwright.part.Material;
 import beltwright.part.Material.Property;
 
 /// What the plate of a mount stands by its material, warm as it gets, at once and for months.
@@ -9,10 +8,6 @@ final class PlateStrength {
 
     private static String id(Subject s) {
         return s.drive().mount().material();
-    }
-
-    static Material material(Subject s) {
-        return s.kit().reference().material(id(s));
     }
 
     static boolean plastic(Subject s) {

@@ -127,6 +127,18 @@ final class ScrewChecks {
             };
         }
 
+        /// {@return where the material of the thread is named}
+        String materialField(Subject s) {
+            var d = s.drive();
+            return switch (this) {
+                case MOTOR -> d.motor().id() + ".threadMaterial";
+                case CLAMP, COVER, IDLER -> d.mount().id() + ".material";
+                case HUB -> d.drivePulley().id() + ".material";
+                case PULLEY -> d.wheelPulley().id() + ".material";
+                case FLANGE -> s.kit().hanger().id() + ".material";
+            };
+        }
+
         /// {@return the screw's length less everything it clamps}
         List<Term> engaged(Subject s) {
             var d = s.drive();
@@ -276,8 +288,8 @@ final class ScrewChecks {
                     "N",
                     "highest preload");
             var material = place.material(s);
-            if (material.isBlank()) { // of a drive pulley it may be
-                Made.given(w, "τ", s, s.drive().drivePulley().id() + ".material", material, Property.SHEAR);
+            if (material.isBlank()) {
+                Made.given(w, "τ", s, place.materialField(s), material, Property.SHEAR);
             } else {
                 quote(s, w, s.kit().reference().material(material));
             }

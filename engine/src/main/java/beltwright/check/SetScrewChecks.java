@@ -73,7 +73,7 @@ final class SetScrewChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a shaft " + mm(r.demand() - r.capacityWorst())
+            return "a shaft " + leastMm(r.demand() - r.capacityWorst())
                     + " longer, or a pulley with its hub towards the motor";
         }
     }

@@ -256,7 +256,7 @@ final class ShaftChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a shaft " + mm(r.demand() - r.capacityWorst())
+            return "a shaft " + leastMm(r.demand() - r.capacityWorst())
                     + " longer, or the pulley that much nearer the plate";
         }
     }

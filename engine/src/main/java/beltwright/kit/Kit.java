@@ -3,6 +3,7 @@ package beltwright.kit;
 import beltwright.part.BatteryPack;
 import beltwright.part.Bearing;
 import beltwright.part.Belt;
+import beltwright.part.BeltTolerance;
 import beltwright.part.Blank;
 import beltwright.part.Controller;
 import beltwright.part.Cover;
@@ -79,7 +80,7 @@ public record Kit(
     /// @throws Refusal for the first thing that keeps this from being a kit at all
     public static Kit resolve(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            return new Resolution(draft, filled(draft, shelf), Blanks.NONE).kit(reference);
+            return new Resolution(draft, filled(draft, shelf, reference), Blanks.NONE).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
@@ -90,13 +91,13 @@ public record Kit(
     /// has put in yet are blank, and [Hardware#missing] says so; those that it has no hole for are left out.
     public static Kit exchanged(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         try {
-            var kit = new Resolution(draft, filled(draft, shelf), Blanks.SCREWS).kit(reference);
+            var kit = new Resolution(draft, filled(draft, shelf, reference), Blanks.SCREWS).kit(reference);
             var idle = Hardware.idle(kit);
             if (idle.isEmpty()) {
                 return kit;
             }
             var without = draft.without(idle);
-            return new Resolution(without, filled(without, shelf), Blanks.SCREWS).kit(reference);
+            return new Resolution(without, filled(without, shelf, reference), Blanks.SCREWS).kit(reference);
         } catch (Refusal r) {
             throw r.within("kit " + draft.id());
         }
@@ -121,7 +122,7 @@ public record Kit(
                 Map.of(),
                 Map.of(Side.LEFT, nowhere, Side.RIGHT, nowhere),
                 Blank.of(Task.class));
-        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id))), Blanks.ANY)
+        return new Resolution(draft, filled(draft, id -> Objects.requireNonNull(byId.get(id)), reference), Blanks.ANY)
                 .kit(reference);
     }
 
@@ -149,9 +150,9 @@ public record Kit(
         return new Resolution(typed, other, Blanks.NONE).built(joints, reference, chance);
     }
 
-    private static SortedMap<SeatName, Seat> filled(KitDraft draft, Function<String, Part> shelf) {
+    private static SortedMap<SeatName, Seat> filled(KitDraft draft, Function<String, Part> shelf, Reference reference) {
         var seats = new TreeMap<SeatName, Seat>();
-        draft.seats().forEach((name, filling) -> seats.put(name, Resolution.filled(name, filling, shelf)));
+        draft.seats().forEach((name, filling) -> seats.put(name, Resolution.filled(name, filling, shelf, reference)));
         return seats;
     }
 
@@ -174,7 +175,8 @@ public record Kit(
             this.blanks = blanks;
         }
 
-        private static Seat filled(SeatName name, KitDraft.Filling filling, Function<String, Part> shelf) {
+        private static Seat filled(
+                SeatName name, KitDraft.Filling filling, Function<String, Part> shelf, Reference reference) {
             Part part;
             try {
                 part = shelf.apply(filling.part());
@@ -188,7 +190,13 @@ public record Kit(
                         "a " + Kinds.of(name.role().type()).words(),
                         "put a part of that kind into this seat");
             }
-            return new Seat(name, part, filling.count(), filling.fromRider());
+            return new Seat(name, estimated(part, reference), filling.count(), filling.fromRider());
+        }
+
+        /// A belt of which nobody has measured how far its length is off has the tolerance of a new one, as an estimate
+        /// that every finding names; it sits in the seat so that each piece is drawn on its own.
+        private static Part estimated(Part part, Reference reference) {
+            return part instanceof Belt belt && reference.estimating() ? BeltTolerance.standingIn(belt) : part;
         }
 
         Kit kit(Reference reference) {
@@ -258,20 +266,20 @@ public record Kit(
             try {
                 switch (part) {
                     case Motor m -> {
-                        reference.material(m.threadMaterial());
+                        optional(m.threadMaterial(), reference::material);
                         optional(m.shaftMaterial(), reference::material);
                     }
                     case Mount m -> {
-                        reference.material(m.material());
+                        optional(m.material(), reference::material);
                         optional(m.dowelMaterial(), reference::material);
                     }
                     case DowelPin p -> reference.material(p.material());
                     case Hanger h -> {
-                        reference.material(h.material());
+                        optional(h.material(), reference::material);
                         optional(h.axleMaterial(), reference::material);
                     }
-                    case Wheel w -> reference.material(w.coreMaterial());
-                    case WheelPulley p -> reference.material(p.material());
+                    case Wheel w -> optional(w.coreMaterial(), reference::material);
+                    case WheelPulley p -> optional(p.material(), reference::material);
                     case DrivePulley p -> optional(p.material(), reference::material);
                     case BatteryPack p -> optional(p.cell(), reference::cell);
                     case Belt b -> {

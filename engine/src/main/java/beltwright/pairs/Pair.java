@@ -4,6 +4,7 @@ import beltwright.check.Answer;
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
 import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /// A row held against a column: the verdict, and the one answer that decides it.
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 /// @param asked how many checks read both
 /// @param failing how many of them fail
 /// @param centreDistanceMm where a belt closes over two pulleys, the centre distance it sets; else NaN
+/// @param needs what is unknown and keeps the deciding answer from being told; empty where it is told
 /// @param refused why the two make no kit at all, else empty
 public record Pair(
         String row,
@@ -23,7 +25,11 @@ public record Pair(
         int asked,
         int failing,
         double centreDistanceMm,
+        List<String> needs,
         String refused) {
+    public Pair {
+        needs = List.copyOf(needs);
+    }
 
     /// The weakest first; of those with one verdict whatever is a length, a strength or a count after it.
     static final Comparator<Answer> DECIDES = Comparator.comparing(Answer::verdict)
@@ -31,10 +37,10 @@ public record Pair(
             .thenComparing(Ladder.WEAKEST);
 
     static Pair strangers(Thing row, Thing column) {
-        return new Pair(row.id(), column.id(), null, null, 0, 0, Double.NaN, "");
+        return new Pair(row.id(), column.id(), null, null, 0, 0, Double.NaN, List.of(), "");
     }
 
     static Pair refused(Thing row, Thing column, String why) {
-        return new Pair(row.id(), column.id(), Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, why);
+        return new Pair(row.id(), column.id(), Verdict.CANNOT_TELL, null, 0, 0, Double.NaN, List.of(), why);
     }
 }

@@ -54,7 +54,23 @@ public record Pairs(Function<String, Part> shelf, Reference reference) {
         int failing =
                 (int) answers.stream().filter(a -> a.verdict() == Verdict.FAILS).count();
         return new Pair(
-                row.id(), column.id(), weakest.verdict(), weakest, answers.size(), failing, centre(met, layout), "");
+                row.id(),
+                column.id(),
+                weakest.verdict(),
+                weakest,
+                answers.size(),
+                failing,
+                centre(met, layout),
+                weakest.verdict() == Verdict.CANNOT_TELL ? needs(met, layout, weakest) : List.of(),
+                "");
+    }
+
+    /// Only the working knows which number is missing, so it is written for this one answer.
+    private static List<String> needs(Met met, Layout layout, Answer unknown) {
+        return Ladder.findings(met.kit(), layout, check -> unknown.key().startsWith(check.slug() + ".")).stream()
+                .filter(f -> f.key().equals(unknown.key()))
+                .flatMap(f -> f.needs().stream())
+                .toList();
     }
 
     private static double centre(Met met, Layout layout) {

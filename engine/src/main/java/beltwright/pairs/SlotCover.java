@@ -61,6 +61,12 @@ public record SlotCover(Mount mount, Range slot, List<Line> lines) {
                             .toList();
         }
 
+        /// {@return the teeth of both pulleys: `15 with 40 teeth`}
+        public String teeth() {
+            return drives.getFirst().rim().teeth() + " with "
+                    + wheels.getFirst().rim().teeth() + " teeth";
+        }
+
         private Line and(Line other) {
             return new Line(joined(drives, other.drives), joined(wheels, other.wheels), marks);
         }

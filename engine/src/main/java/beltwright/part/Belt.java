@@ -14,7 +14,7 @@ public record Belt(
 
         @Field(
                 value =
-                        "pitch length minus teeth times pitch; of a new belt to 500 mm 0 ±0.46 by a belt maker's manual",
+                        "pitch length minus teeth times pitch; of a new belt to 500 mm 0 ±0.46 by a belt maker's manual, which stands in as an estimate where it is unknown",
                 min = -5,
                 max = 5)
         Dimension lengthDeviationMm,

@@ -1,7 +1,10 @@
 package beltwright.part;
 
+import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
+import beltwright.quantity.Provenance;
 import beltwright.quantity.Refusal;
+import beltwright.quantity.Source;
 import beltwright.quantity.Tolerance;
 
 /// How far a new belt may differ from what is printed on it.
@@ -38,6 +41,33 @@ public final class BeltTolerance {
             throw refused("belt width", widthMm, "3 to 38.1 mm");
         }
         return new Tolerance(-0.8, widthMm <= 11 ? 0.4 : 0.8);
+    }
+
+    /// {@return this belt with the tolerance of a new one where its length deviation is unknown, marked as an estimate;
+    /// the belt as it is where it is known, or longer than the table}
+    public static Belt standingIn(Belt belt) {
+        double length = belt.teeth() * belt.profile().pitchMm();
+        if (belt.lengthDeviationMm().known() || length > LENGTH_MM[LENGTH_MM.length - 1]) {
+            return belt;
+        }
+        double half = lengthMm(length);
+        var deviation = new Dimension(
+                belt.lengthDeviationMm().of(),
+                "0 ±" + Numbers.plain(half),
+                0,
+                -half,
+                half,
+                new Provenance(Source.ESTIMATE, "a new belt by a belt maker's manual"));
+        return new Belt(
+                belt.label(),
+                belt.profile(),
+                belt.teeth(),
+                belt.widthMm(),
+                deviation,
+                belt.massGPerM(),
+                belt.grade(),
+                belt.stiffnessN(),
+                belt.hungWeights());
     }
 
     private static Refusal refused(String what, double value, String allowed) {

@@ -110,6 +110,7 @@ public record Hanger(
         @Field(value = "baseplate thickness at its holes", min = 2, max = 20, group = Field.Group.BOARD)
         Dimension baseThicknessMm,
 
+        @Field(value = "material of the hanger", optional = true)
         String material,
 
         @Field(value = "fillet radius where the axle steps up to the end face", max = 10, group = Field.Group.STRENGTH)

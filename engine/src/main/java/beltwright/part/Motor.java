@@ -42,6 +42,7 @@ public record Motor(
         @Field(value = "depth from the mounting face to where a screw would meet the windings", min = 1, max = 40)
         Dimension threadDepthMm,
 
+        @Field(value = "material that is tapped", optional = true)
         String threadMaterial,
 
         @Field(value = "pilot boss on the mounting face, diameter", max = 60)

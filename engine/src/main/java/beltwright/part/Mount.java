@@ -92,6 +92,7 @@ public record Mount(
         @Field(value = "depth of those holes", min = 2, max = 40, when = "coverHoles>0", group = Field.Group.COVER)
         Dimension coverThreadDepthMm,
 
+        @Field(value = "material of the plate", optional = true)
         String material,
 
         @Field(

@@ -63,5 +63,6 @@ public record Wheel(
         @Field(value = "outside of the core, under the tread", min = 20, max = 200, when = "recessDiameterMm>0")
         Dimension coreDiameterMm,
 
+        @Field(value = "material of the core", optional = true)
         String coreMaterial)
         implements Part {}

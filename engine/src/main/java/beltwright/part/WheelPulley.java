@@ -50,6 +50,7 @@ public record WheelPulley(
         @Field(value = "circle through the threaded holes", min = 10, max = 120, when = "screwHoles>0")
         Dimension screwCircleMm,
 
+        @Field(value = "material of the teeth", optional = true)
         String material)
         implements Part {
     /// How the wheel turns with it.

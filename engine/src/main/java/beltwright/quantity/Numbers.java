@@ -37,6 +37,12 @@ public final class Numbers {
         return signed(rounded.signum() == 0 ? rounded.abs() : rounded);
     }
 
+    /// {@return the next value of so many decimals that is not less, but for the rounding of the sum it came from}
+    public static double up(double value, int decimals) {
+        double step = Math.pow(10, decimals);
+        return Math.ceil(value * step - 1e-7) / step;
+    }
+
     /// The value to as many digits as its band allows: one digit finer than the band is wide, three significant digits
     /// where it has none.
     public static String within(double value, double lower, double upper) {

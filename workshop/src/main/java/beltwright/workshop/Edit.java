@@ -16,8 +16,8 @@ public record Edit(String document, String path, String value) {
         int equals = typed.indexOf('=');
         if (dot <= 0 || equals <= dot + 1) {
             throw new Refusal(
-                    "edit",
-                    "'" + typed + "' does not say which field of what becomes which value",
+                    "'" + typed + "'",
+                    "does not say which field of what becomes which value",
                     "DOCUMENT.FIELD=VALUE",
                     "write for example 'mount-hill.plateThicknessMm=10'");
         }

@@ -195,10 +195,13 @@ public final class Store {
     }
 
     private Refusal unusable(Exception e) {
+        var said = String.valueOf(e.getMessage());
         return new Refusal(
                 name,
-                "cannot be used as a store: "
-                        + String.valueOf(e.getMessage()).lines().findFirst().orElse(""),
+                said.contains("SQLITE_NOTADB")
+                        ? "is another sort of file"
+                        : "cannot be used as a store: "
+                                + said.lines().findFirst().orElse(""),
                 "a store of this program, or a path where a new one can be made",
                 "give another path, or move this file away");
     }

@@ -112,7 +112,7 @@ class StoreTest {
         var file = Files.writeString(folder.resolve("notes.txt"), "not a database, only a text ".repeat(100));
         assertThatThrownBy(() -> Store.open(file))
                 .isInstanceOf(Refusal.class)
-                .hasMessageContaining("cannot be used as a store");
+                .hasMessageContaining("is another sort of file");
         assertThat(file).hasContent("not a database, only a text ".repeat(100));
         assertThatThrownBy(() -> Store.open(folder.resolve("no/such/folder.db")))
                 .isInstanceOf(Refusal.class);

@@ -43,6 +43,7 @@ import org.jspecify.annotations.Nullable;
 public final class Bench implements AutoCloseable {
     static final String POLICY = "default-src 'none'; script-src 'self'; img-src 'self' data:; connect-src 'self';"
             + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'; style-src 'self'";
+    private static final String HTML = "text/html; charset=utf-8";
     private static final Pattern STYLE = Pattern.compile("<style>(.*?)</style>", Pattern.DOTALL);
     private static final String CHARTS = "/META-INF/resources/webjars/uplot/1.6.30/dist/";
 
@@ -212,9 +213,14 @@ public final class Bench implements AutoCloseable {
                 ctx,
                 "bench/slots.jte",
                 Map.of(
-                        "places", Places.of(shelf, "parts"),
-                        "cover", cover,
-                        "chart", SvgWriter.inline(SlotChart.of(cover), "slots")));
+                        "places",
+                        Places.of(shelf, "parts"),
+                        "cover",
+                        cover,
+                        "shelf",
+                        shelf,
+                        "chart",
+                        SvgWriter.inline(SlotChart.of(cover), "slots")));
     }
 
     /// Opens the kit that fails first; a bench with nothing on it says what to do next.
@@ -271,20 +277,25 @@ public final class Bench implements AutoCloseable {
         var finding =
                 dossier.findings().stream().filter(f -> f.key().equals(key)).findFirst();
         if (finding.isPresent()) {
-            render(ctx, "bench/finding.jte", Map.of("f", finding.get()));
+            part(
+                    ctx,
+                    draft(ctx),
+                    finding.get().check(),
+                    "bench/finding.jte",
+                    Map.of(
+                            "f",
+                            finding.get(),
+                            "missing",
+                            Missing.of(shelf(), finding.get().needs())));
             return;
         }
         var number = dossier.numbers().stream().filter(n -> n.key().equals(key)).findFirst();
-        render(
-                ctx,
-                "bench/number.jte",
-                Map.of(
-                        "n",
-                        number.orElseThrow(() -> new Refusal(
-                                "of",
-                                "no finding or number has the key '" + key + "'",
-                                "a key of this kit, as its JSON lists them",
-                                "reload the page"))));
+        var n = number.orElseThrow(() -> new Refusal(
+                "of",
+                "no finding or number has the key '" + key + "'",
+                "a key of this kit, as its JSON lists them",
+                "reload the page"));
+        part(ctx, draft(ctx), n.name(), "bench/number.jte", Map.of("n", n));
     }
 
     private static boolean changes(Shelf kept, Edit edit) {
@@ -356,9 +367,31 @@ public final class Bench implements AutoCloseable {
     }
 
     void render(Context ctx, String template, Map<String, Object> data) {
+        ctx.contentType(HTML).result(rendered(template, data));
+    }
+
+    private String rendered(String template, Map<String, Object> data) {
         var output = new StringOutput(256 * 1024);
         templates.render(template, data, output);
-        ctx.html(output.toString());
+        return output.toString();
+    }
+
+    /// A part of a sheet: by itself for the sheet that fetches it, a whole page where its address is opened alone.
+    void part(Context ctx, Draft draft, String title, String template, Map<String, Object> data) {
+        if (ctx.header("X-Bench") != null) {
+            render(ctx, template, data);
+            return;
+        }
+        var shelf = draft.over(shelf());
+        render(
+                ctx,
+                "bench/alone.jte",
+                Map.of(
+                        "places", Places.of(shelf, "kits"),
+                        "title", title,
+                        "kit", shelf.draft(draft.kit()).name(),
+                        "back", draft.address(""),
+                        "body", rendered(template, data)));
     }
 
     static void json(Context ctx, JsonNode json) {

@@ -2,6 +2,7 @@ package beltwright.app.bench;
 
 import beltwright.part.Field;
 import beltwright.part.Kinds;
+import beltwright.part.Material;
 import beltwright.part.Part;
 import beltwright.press.caliper.CaliperFigure;
 import beltwright.press.svg.SvgWriter;
@@ -13,12 +14,16 @@ import beltwright.workshop.document.PartRow;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class EntryPages {
     private static final String UNIT = "unit";
     private static final List<String> FIRST = List.of("id", "name", "revision", "source");
+    private static final List<String> LAST = List.of("massKg", "note");
 
     private final Bench bench;
 
@@ -58,8 +64,19 @@ public final class EntryPages {
                 case "id" -> "short name without spaces; made of the name where you leave it empty";
                 case "name" -> "what people call it";
                 case "revision", "note" -> "";
-                default -> field.meaning().equalsIgnoreCase(label) ? "" : field.meaning();
+                default -> said() ? "" : field.meaning();
             };
+        }
+
+        /// {@return whether the label ends in what the meaning says}
+        private boolean said() {
+            var meaning = field.meaning().toLowerCase(Locale.ROOT);
+            return label.equals(meaning) || label.endsWith(" " + meaning);
+        }
+
+        /// {@return whether it names a material of the reference file}
+        public boolean material() {
+            return Sheet.material(field.path());
         }
     }
 
@@ -80,14 +97,18 @@ public final class EntryPages {
     /// The form for one part.
     ///
     /// @param kept id of the part that is edited, empty for a new one
+    /// @param stacked the figure with its views one under the other, for a page that is narrow
     /// @param everywhere whether the source is also of the numbers that are left as they are
     /// @param measured fields of fit with a letter on the figure
     /// @param others the rest of these
     /// @param folds all other fields
+    /// @param materials what a part may be made of, by name
+    /// @param saved whether it was kept just now
     public record Form(
             Kinds kind,
             String kept,
             String figure,
+            String stacked,
             List<Asked> head,
             List<Asked> measured,
             List<Asked> others,
@@ -95,7 +116,8 @@ public final class EntryPages {
             List<String> errors,
             boolean inches,
             boolean everywhere,
-            List<String> materials) {
+            Collection<Material> materials,
+            boolean saved) {
         public boolean fresh() {
             return kept.isEmpty();
         }
@@ -118,6 +140,18 @@ public final class EntryPages {
     void open(Context ctx) {
         var part = kept(ctx.pathParam("part"));
         show(ctx, new Typed(Kinds.of(part.getClass()), part, Map.of(), false, false), List.of());
+    }
+
+    /// {@return what is wrong and how to mend it here, where a field is a box and not a line of a file}
+    private static String says(Mistake mistake, Optional<PartField> field) {
+        if (!mistake.wrong().equals("missing") || field.isEmpty()) {
+            return mistake.wrong() + "; " + mistake.allowed() + "; " + mistake.mend();
+        }
+        boolean chosen =
+                !field.get().choices().isEmpty() || Sheet.material(field.get().path());
+        return (chosen ? "nothing is chosen yet; " : "empty; ")
+                + (field.get().choices().isEmpty() && chosen ? "any of the list" : mistake.allowed()) + "; "
+                + (chosen ? "choose one of the list" : "type it here");
     }
 
     /// {@return the part as it was entered, no measurement laid over it}
@@ -187,7 +221,7 @@ public final class EntryPages {
                         "change a number, or say that the source is of all numbers"))
                 : bench.workshop().importPart(kind, read, !id.isEmpty());
         if (result.isEmpty()) {
-            ctx.redirect("/parts/" + read.get("id"), HttpStatus.SEE_OTHER);
+            ctx.redirect("/parts/" + read.get("id") + "?kept=now", HttpStatus.SEE_OTHER);
             return;
         }
         ctx.status(422);
@@ -205,26 +239,30 @@ public final class EntryPages {
         bench.render(
                 ctx,
                 "bench/part.jte",
-                Map.of("places", Places.of(bench.shelf(), "parts"), "form", form(typed, mistakes)));
+                Map.of(
+                        "places",
+                        Places.of(bench.shelf(), "parts"),
+                        "form",
+                        form(typed, mistakes, mistakes.isEmpty() && ctx.queryParam("kept") != null)));
     }
 
-    private Form form(Typed typed, List<Mistake> mistakes) {
+    private Form form(Typed typed, List<Mistake> mistakes, boolean saved) {
         var kind = typed.kind();
         Map<String, String> was = typed.kept() == null ? Map.of() : PartRow.write(typed.kept());
         var letters = CaliperFigure.letters(kind);
         var wrong = new HashMap<String, String>();
         var elsewhere = new ArrayList<String>();
-        var paths = PartRow.fields(kind).stream().map(PartField::path).collect(Collectors.toSet());
+        var paths = PartRow.fields(kind).stream().collect(Collectors.toMap(PartField::path, f -> f));
         for (var mistake : mistakes) {
             var path = mistake.field().substring(mistake.field().indexOf('.') + 1);
-            var says = mistake.wrong() + "; " + mistake.allowed() + "; " + mistake.mend();
             if (path.equals("part")) { // as a file names the id
                 path = PartRow.ID;
             }
-            if (!paths.contains(path) && path.endsWith(PartRow.OWN_SOURCE)) {
+            if (!paths.containsKey(path) && path.endsWith(PartRow.OWN_SOURCE)) {
                 path = path.substring(0, path.length() - PartRow.OWN_SOURCE.length());
             }
-            if (paths.contains(path)) {
+            var says = says(mistake, Optional.ofNullable(paths.get(path)));
+            if (paths.containsKey(path)) {
                 wrong.merge(path, says, (a, b) -> a + " · " + b);
             } else {
                 elsewhere.add(mistake.field() + ": " + says);
@@ -233,6 +271,7 @@ public final class EntryPages {
         var head = new ArrayList<Asked>();
         var measured = new ArrayList<Asked>();
         var others = new ArrayList<Asked>();
+        var last = new ArrayList<Asked>();
         var folds = new EnumMap<Field.Group, List<Asked>>(Field.Group.class);
         boolean caliper = true; // a choice or a count stands beside the dimension before it
         for (var field : PartRow.fields(kind)) {
@@ -250,17 +289,21 @@ public final class EntryPages {
                 head.add(asked);
             } else if (field.group() != Field.Group.FIT) {
                 folds.computeIfAbsent(field.group(), g -> new ArrayList<>()).add(asked);
+            } else if (LAST.contains(path)) {
+                last.add(asked);
             } else {
-                caliper = field.dimension() ? letters.containsKey(path) : caliper && !path.equals("note");
+                caliper = field.dimension() ? letters.containsKey(path) : caliper;
                 (caliper ? measured : others).add(asked);
             }
         }
-        head.sort(java.util.Comparator.comparingInt(a ->
+        others.addAll(last);
+        head.sort(Comparator.comparingInt(a ->
                 List.of("name", "id", "revision", "source").indexOf(a.field().path())));
         return new Form(
                 kind,
                 typed.kept() == null ? "" : typed.kept().id(),
                 SvgWriter.inline(CaliperFigure.of(kind), "figure"),
+                SvgWriter.inline(CaliperFigure.stacked(kind), "stacked"),
                 head,
                 measured,
                 others,
@@ -270,7 +313,7 @@ public final class EntryPages {
                 elsewhere,
                 typed.inches(),
                 typed.everywhere(),
-                new java.util.TreeMap<>(bench.workshop().reference().materials())
-                        .keySet().stream().toList());
+                Sheet.materials(bench.workshop().reference()),
+                saved);
     }
 }

@@ -39,7 +39,12 @@ public final class PairsPages {
     /// A matrix as the page shows it.
     ///
     /// @param pairs row by row; empty where they come later
-    public record Matrix(Things rows, Things columns, List<Pair> pairs, boolean later) {
+    public record Matrix(Things rows, Things columns, List<Pair> pairs, boolean later, Shelf shelf) {
+        /// {@return what a pair needs before it can be told}
+        public List<Missing> missing(Pair pair) {
+            return Missing.of(shelf, pair.needs());
+        }
+
         public List<Thing> down() {
             return rows.all();
         }
@@ -105,7 +110,7 @@ public final class PairsPages {
         var pairs = later
                 ? List.<Pair>of()
                 : pairs(shelf).stream(down.all(), across.all()).toList();
-        bench.render(ctx, "bench/pairs.jte", arguments(shelf, usual, new Matrix(down, across, pairs, later)));
+        bench.render(ctx, "bench/pairs.jte", arguments(shelf, usual, new Matrix(down, across, pairs, later, shelf)));
     }
 
     private Map<String, Object> arguments(Shelf shelf, List<List<Things>> usual, @Nullable Matrix matrix) {
@@ -160,6 +165,8 @@ public final class PairsPages {
         arguments.put("row", row);
         arguments.put("column", column);
         arguments.put("findings", findings);
+        arguments.put("shelf", shelf);
+        arguments.put("loose", !(row instanceof Thing.OfKit) && !(column instanceof Thing.OfKit));
         arguments.put("back", ctx.queryString() == null ? "/pairs" : "/pairs?" + ctx.queryString());
         if (column instanceof Thing.OfKit kit && row instanceof Thing.InPlace place) {
             arguments.put("open", swapped(kit.draft(), place)); // empty where the kit has no such seat
@@ -206,7 +213,7 @@ public final class PairsPages {
             }
             arguments.put("address", next.address(""));
         });
-        bench.render(ctx, "bench/mend.jte", arguments);
+        bench.part(ctx, draft, "The smallest change", "bench/mend.jte", arguments);
     }
 
     /// A seat of four screws stays a seat of four.

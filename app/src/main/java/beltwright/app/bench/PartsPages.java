@@ -31,7 +31,21 @@ public final class PartsPages {
                                 .filter(k.type()::isInstance)
                                 .toList()))
                 .toList();
-        bench.render(ctx, "bench/parts.jte", Map.of("places", Places.of(shelf, "parts"), "shelved", byKind));
+        bench.render(
+                ctx,
+                "bench/parts.jte",
+                Map.of(
+                        "places",
+                        Places.of(shelf, "parts"),
+                        "shelved",
+                        byKind,
+                        "kept",
+                        counted(Objects.requireNonNullElse(ctx.queryParam("kept"), ""))));
+    }
+
+    /// {@return how many parts a table has brought, 0 where it was none or the address says no number}
+    private static int counted(String kept) {
+        return kept.matches("[0-9]{1,4}") ? Integer.parseInt(kept) : 0;
     }
 
     /// The parts of one kind as a table for a spreadsheet.

@@ -54,6 +54,11 @@ public final class PastePages {
                     .collect(Collectors.joining(" · "));
         }
 
+        /// {@return whether the field of a column is a length, and so has a unit to choose}
+        public boolean length(String path) {
+            return fields.stream().anyMatch(f -> f.path().equals(path) && f.length());
+        }
+
         public List<LengthUnit> units() {
             return List.of(LengthUnit.values());
         }
@@ -90,7 +95,7 @@ public final class PastePages {
                 var done = bench.workshop().importTable(preview, replace);
                 saved = done.saved().size();
                 if (done.mistakes().isEmpty()) {
-                    ctx.redirect("/parts#" + Bench.coded(kind.words()), HttpStatus.SEE_OTHER);
+                    ctx.redirect("/parts?kept=" + saved + "#" + Bench.coded(kind.words()), HttpStatus.SEE_OTHER);
                     return;
                 }
             }
@@ -124,6 +129,13 @@ public final class PastePages {
 
     private void showPasted(Context ctx, Pasted pasted) {
         bench.render(ctx, "bench/paste.jte", Map.of("places", Places.of(bench.shelf(), "parts"), "pasted", pasted));
+    }
+
+    /// {@return a field as the form calls it, with its unit}
+    public static String words(PartField field) {
+        var unit = field.unit().symbol();
+        return (field.path().equals("massKg") ? "mass" : Sheet.label(field.path()))
+                + (unit.isEmpty() ? "" : ", " + unit);
     }
 
     /// {@return every kind, for a choice}

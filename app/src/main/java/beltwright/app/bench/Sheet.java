@@ -8,6 +8,9 @@ import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
+import beltwright.kit.Side;
+import beltwright.part.Material;
+import beltwright.part.Reference;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.DrawingOffice;
 import beltwright.press.svg.SvgWriter;
@@ -17,10 +20,13 @@ import beltwright.workshop.Edit;
 import beltwright.workshop.Shelf;
 import beltwright.workshop.document.Editable;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -48,10 +54,18 @@ public final class Sheet {
             String partName,
             int count,
             boolean fromRider,
+            Twin twin,
             boolean open,
             String href,
             String field,
             List<String[]> choices) {}
+
+    /// Where left and right are alike, paper says it once.
+    public enum Twin {
+        ALONE,
+        FIRST,
+        SECOND
+    }
 
     /// A field of the part that is open.
     public record FieldRow(
@@ -64,7 +78,12 @@ public final class Sheet {
             List<String> choices,
             boolean changed,
             String error,
-            String typed) {}
+            String typed) {
+        /// {@return whether it names a material of the reference file}
+        public boolean material() {
+            return Sheet.material(field);
+        }
+    }
 
     /// A first number with its value for each side.
     public record NumberRow(String name, String unit, Map<String, FirstNumber> sides) {
@@ -167,6 +186,24 @@ public final class Sheet {
         return draft.edits();
     }
 
+    /// {@return an edit as people would say it: `left motor screws: 4 × Screw M4×12`}
+    public String says(Edit edit) {
+        var part = shelf.parts().get(edit.document());
+        if (part != null) {
+            return label(edit.path()) + " of " + part.name() + ": " + edit.value();
+        }
+        if (!edit.path().startsWith("seats.")) {
+            return label(edit.path()) + ": " + (edit.value().isEmpty() ? "taken out" : edit.value());
+        }
+        var seat = edit.path().substring("seats.".length());
+        var filled = edit.value().isBlank() ? null : dossier.kit().seats().get(SeatName.parse(seat));
+        return seat + ": "
+                + (filled == null
+                        ? "taken out"
+                        : (filled.count() == 1 ? "" : filled.count() + " × ")
+                                + filled.part().name());
+    }
+
     public String address(String page) {
         return draft.address(page);
     }
@@ -189,6 +226,11 @@ public final class Sheet {
 
     public @Nullable Refused refused() {
         return refused;
+    }
+
+    /// {@return what a finding needs before it can be told}
+    public List<Missing> missing(Finding finding) {
+        return Missing.of(shelf, finding.needs());
     }
 
     /// {@return the rung that is chosen when the page opens: the weakest}
@@ -297,12 +339,55 @@ public final class Sheet {
                     filled.part().name(),
                     filled.count(),
                     filled.fromRider(),
+                    twin(e.getKey(), filled),
                     name.equals(seat),
                     draft.at(name),
                     draft.kit() + ".seats." + name,
                     choices));
         }
         return cells;
+    }
+
+    private Twin twin(SeatName name, Seat filled) {
+        var other = dossier.kit().seats().entrySet().stream()
+                .filter(e -> e.getKey().role() == name.role() && e.getKey().side() != name.side())
+                .map(Map.Entry::getValue)
+                .findFirst();
+        boolean alike = other.filter(o -> o.part().equals(filled.part())
+                        && o.count() == filled.count()
+                        && o.fromRider() == filled.fromRider())
+                .isPresent();
+        return !alike ? Twin.ALONE : name.side() == Side.LEFT ? Twin.FIRST : Twin.SECOND;
+    }
+
+    /// {@return whether the rungs of both sides say the same, so that paper need not say it twice}
+    public Twin twin(Rung rung) {
+        var f = rung.finding();
+        if (rung.side().isEmpty()) {
+            return Twin.ALONE;
+        }
+        boolean left = rung.side().equals(Side.LEFT.toString());
+        var key = f.key().substring(0, f.key().lastIndexOf('.') + 1) + (left ? Side.RIGHT : Side.LEFT);
+        boolean alike = dossier.findings().stream()
+                .filter(o -> o.key().equals(key))
+                .anyMatch(o -> o.verdict() == f.verdict()
+                        && o.says().equals(f.says())
+                        && o.remedy().equals(f.remedy())
+                        && Objects.equals(o.margin(), f.margin())
+                        && Objects.equals(o.marginWorst(), f.marginWorst())
+                        && Objects.equals(o.marginBest(), f.marginBest())
+                        && odds.getOrDefault(o.key(), "").equals(odds.getOrDefault(f.key(), "")));
+        return !alike ? Twin.ALONE : left ? Twin.FIRST : Twin.SECOND;
+    }
+
+    /// {@return whether both drives answer alike, so that the drawing of one is the mirror image of the other}
+    public boolean sidesAlike() {
+        return seatCells().stream().noneMatch(c -> c.twin() == Twin.ALONE && sided(c.name()))
+                && rungs().stream().noneMatch(r -> !r.side().isEmpty() && twin(r) == Twin.ALONE);
+    }
+
+    private static boolean sided(String seat) {
+        return SeatName.parse(seat).side() != null;
     }
 
     /// {@return the open seat's part}
@@ -332,6 +417,11 @@ public final class Sheet {
         var rows = new ArrayList<FieldRow>();
         for (var f : fields) {
             var field = document + "." + f.path();
+            boolean asked = refused != null && refused.field().equals(field)
+                    || draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field));
+            if (f.idle() && !asked) {
+                continue; // as in the form: what the part does not have is not asked for
+            }
             boolean wrong = refused != null && refused.field().equals(field);
             rows.add(new FieldRow(
                     field,
@@ -339,7 +429,7 @@ public final class Sheet {
                     f.meaning().equalsIgnoreCase(label(f.path())) ? "" : f.meaning(),
                     f.unit(),
                     f.text(),
-                    f.source(),
+                    f.text().equals("unknown") ? "" : f.source(),
                     f.choices(),
                     draft.edits().stream().anyMatch(e -> (e.document() + "." + e.path()).equals(field)),
                     refused != null && wrong ? refused.why() : "",
@@ -348,13 +438,29 @@ public final class Sheet {
         return rows;
     }
 
+    /// {@return whether a field names a material of the reference file}
+    static boolean material(String path) {
+        return path.toLowerCase(Locale.ROOT).endsWith("material");
+    }
+
+    /// {@return the materials of the reference file by name}
+    public List<Material> materials() {
+        return materials(shelf.reference());
+    }
+
+    static List<Material> materials(Reference reference) {
+        return reference.materials().values().stream()
+                .sorted(Comparator.comparing(Material::name))
+                .toList();
+    }
+
     /// {@return a field name as words: `rim.faceWidthMm` becomes "rim face width"}
     static String label(String path) {
         var words = Unit.without(path)
                 .replaceFirst("^task\\.|^placements\\.", "")
                 .replace('.', ' ')
                 .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(java.util.Locale.ROOT);
+                .toLowerCase(Locale.ROOT);
         return words.strip();
     }
 }

@@ -16,10 +16,11 @@ public final class Slots {
 
     /// @throws Refusal if there is no such mount
     public static SlotCover cover(Shelf shelf, String id) {
-        if (!(shelf.part(id) instanceof Mount mount)) {
+        var part = shelf.parts().get(id);
+        if (!(part instanceof Mount mount)) {
             throw new Refusal(
                     "mount",
-                    "'" + id + "' is a " + shelf.part(id).kind(),
+                    part == null ? "no part has the id '" + id + "'" : "'" + id + "' is a " + part.kind(),
                     String.join(
                             ", ", all(shelf, Mount.class).stream().map(Part::id).toList()),
                     "name a mount");
@@ -30,6 +31,16 @@ public final class Slots {
                 all(shelf, WheelPulley.class),
                 all(shelf, Belt.class),
                 shelf.reference());
+    }
+
+    /// {@return parts by name}
+    public static String named(List<? extends Part> parts) {
+        return String.join(", ", parts.stream().map(Part::name).toList());
+    }
+
+    /// {@return belts of this shelf by name}
+    public static String belts(Shelf shelf, List<String> ids) {
+        return named(ids.stream().map(shelf::part).toList());
     }
 
     private static <P extends Part> List<P> all(Shelf shelf, Class<P> kind) {

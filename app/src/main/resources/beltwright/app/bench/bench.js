@@ -190,7 +190,7 @@ addEventListener("popstate", () => go(location.href, false));
 
 // After a change workings come one by one, when they are opened.
 async function fill(opened) {
-  const response = await fetch(opened.dataset.fetch, { headers: { Accept: "text/html" } });
+  const response = await fetch(opened.dataset.fetch, { headers: { Accept: "text/html", "X-Bench": "part" } });
   const next = new DOMParser().parseFromString(await response.text(), "text/html");
   const reading = opened.contains(document.activeElement);
   opened.replaceChildren(...next.body.childNodes);

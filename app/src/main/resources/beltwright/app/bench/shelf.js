@@ -29,6 +29,24 @@ function stepAside() {
     e.hidden = !on;
     e.querySelectorAll("input, select").forEach((i) => { i.disabled = !on; });
   });
+  showLetters();
+}
+
+// An address that names a field in a fold opens the fold.
+function openAsked() {
+  const field = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const fold = field?.closest("details");
+  if (fold) fold.open = true;
+  field?.focus();
+  field?.scrollIntoView({ block: "center" });
+}
+
+// The figure shows the letters of the fields that are asked now; those of a fold come with it.
+function showLetters() {
+  document.querySelectorAll(".measure [data-field]").forEach((g) => {
+    const field = document.getElementById("p-" + g.dataset.field);
+    g.classList.toggle("folded", Boolean(field?.disabled || field?.closest("details:not([open])")));
+  });
 }
 
 function pointAt(path) {
@@ -46,6 +64,8 @@ if (entry) {
     if (fold) fold.open = true;
     field?.focus();
   }));
+  entry.querySelectorAll("details").forEach((fold) => fold.addEventListener("toggle", showLetters));
+  if (location.hash) openAsked();
   entry.querySelector("[aria-invalid]")?.focus();
 }
 
@@ -112,11 +132,33 @@ function fillCell(td, pair) {
   word.textContent = pair.verdict;
   const slack = document.createElement("span");
   slack.className = "slack";
-  slack.textContent = pair.decides?.text ?? "";
+  slack.textContent = pair.verdict === "cannot tell" ? "" : pair.decides?.text ?? "";
   const check = document.createElement("small");
   check.textContent = pair.decides?.check ?? pair.refused ?? "";
   link.append(word, slack, check);
   td.append(link);
+  if (pair.needs.length) td.append(needed(pair.needs));
+}
+
+// What is missing, each with the way to its field.
+function needed(needs) {
+  const small = document.createElement("small");
+  small.className = "need";
+  small.append("needs ");
+  needs.forEach((need, i) => {
+    const [, id, path] = need.match(/^([a-z0-9-]+)\.(.+)$/) ?? [];
+    if (i) small.append(", ");
+    if (!id) {
+      small.append(need);
+      return;
+    }
+    const field = document.createElement("a");
+    const kit = /^(task|placements)\./.test(path);
+    field.href = kit ? `/kits/${id}#f-${need}` : `/parts/${id}#p-${path}`;
+    field.textContent = need;
+    small.append(field);
+  });
+  return small;
 }
 
 if (progress?.dataset.stream) stream();

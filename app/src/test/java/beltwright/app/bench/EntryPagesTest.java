@@ -11,6 +11,7 @@ import beltwright.workshop.document.Document;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -173,5 +174,66 @@ class EntryPagesTest {
         assertThat(wheel().diameterMm().nominal()).isEqualTo(3.5 * 25.4);
         assertThat(wheel().widthMm().known()).isFalse();
         assertThat(wheel().wornDiameterMm().nominal()).isEqualTo(84);
+    }
+
+    @Test
+    void aMaterialMayStayUnknownAndIsChosenByItsName() {
+        var form = form("wheel-own");
+        form.put("coreMaterial", "");
+        assertThat(visitor.post("parts/save", form).statusCode()).isEqualTo(303);
+        assertThat(wheel().coreMaterial()).isEmpty();
+        assertThat(visitor.get("parts/wheel-own").body())
+                .contains(">not known</option>")
+                .contains("<option value=\"pa66-gf30\">Glass-filled nylon (polyamide 66, 30 % glass fibre)</option>")
+                .doesNotContain(">pa66-gf30<");
+    }
+
+    @Test
+    void aPageSaysThatItsPartIsKept() {
+        var answer = visitor.post("parts/save", form("wheel-own"));
+        var to = answer.headers().firstValue("Location").orElseThrow();
+        assertThat(visitor.get(to.substring(1)).body())
+                .contains("role=\"status\"><b>Kept.</b> Wheel of several sources lies on the shelf");
+        assertThat(visitor.get("parts/wheel-own").body())
+                .doesNotContain("role=\"status\"")
+                .contains("Back without keeping");
+    }
+
+    @Test
+    void whatIsNotChosenIsMendedInTheForm() {
+        var refused = visitor.post(
+                "parts/save",
+                Map.of("kind", "hanger", "kept", "", "name", "Hanger", "revision", "A", "source", "measured, caliper"));
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(Visitor.plain(refused.body()))
+                .contains("nothing is chosen yet; one of round, rectangular; choose one of the list")
+                .doesNotContain("add the field");
+        assertThat(visitor.workshop.store().documents()).doesNotContainKey("hanger");
+    }
+
+    @Test
+    void profileAndTeethComeFirstMassAndNoteLast() {
+        for (var kind : Map.of("belt", "", "drive+pulley", "rim.", "wheel+pulley", "rim.")
+                .entrySet()) {
+            var page = visitor.get("parts/new?kind=" + kind.getKey()).body();
+            var order = Pattern.compile("id=\"p-([^\"]+)\"")
+                    .matcher(page)
+                    .results()
+                    .map(m -> m.group(1))
+                    .toList();
+            int teeth = order.indexOf(kind.getValue() + "teeth");
+            assertThat(order.subList(0, teeth + 1))
+                    .containsExactly(
+                            "name", "id", "revision", "source", kind.getValue() + "profile", kind.getValue() + "teeth");
+            assertThat(order.indexOf("note")).isEqualTo(order.indexOf("massKg") + 1);
+            assertThat(order.indexOf("massKg")).isGreaterThan(teeth + 1);
+        }
+    }
+
+    @Test
+    void nothingIsSaidTwice() {
+        assertThat(visitor.get("parts/new?kind=drive+pulley").body())
+                .contains(">rim profile<")
+                .contains("id=\"h-rim.profile\"></span>");
     }
 }

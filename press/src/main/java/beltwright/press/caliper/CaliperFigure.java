@@ -11,6 +11,15 @@ public final class CaliperFigure {
 
     /// {@return the figure of this kind; each dimension carries the path of its field as its tag}
     public static Drawing of(Kinds kind) {
+        return figure(kind).drawing();
+    }
+
+    /// {@return the same with its views one under the other, for where there is no room beside}
+    public static Drawing stacked(Kinds kind) {
+        return figure(kind).stacked().drawing();
+    }
+
+    private static Figure figure(Kinds kind) {
         var figure = new Figure(kind);
         Consumer<Figure> draw = switch (kind) {
             case HANGER -> HangerFigure::draw;
@@ -35,7 +44,7 @@ public final class CaliperFigure {
             case RISER -> BoardFigures::riser;
         };
         draw.accept(figure);
-        return figure.drawing();
+        return figure;
     }
 
     /// {@return the letter of each field that has a place on the figure, by its path, in the order of the record}

@@ -41,6 +41,14 @@ final class Figure {
         return this;
     }
 
+    /// Puts every view into a row of its own.
+    Figure stacked() {
+        var panes = rows.stream().flatMap(List::stream).toList();
+        rows.clear();
+        panes.forEach(pane -> rows.add(List.of(pane)));
+        return this;
+    }
+
     Drawing drawing() {
         double width = 0;
         double height = 2 * EDGE + BETWEEN * (rows.size() - 1);

@@ -88,8 +88,12 @@ public final class SlotChart {
 
     private void line(SlotCover.Line line, double y) {
         sketch.line(2, y + ROW / 2 + 0.5, LEFT + WIDE, y + ROW / 2 + 0.5, LineClass.DIMENSION);
-        sketch.text(new Point(2, y + 1), named(line.drives()), LETTERS, Anchor.START);
-        sketch.text(new Point(2, y - 3), named(line.wheels()), LETTERS, Anchor.START);
+        sketch.text(new Point(2, y + 1), line.teeth(), LETTERS, Anchor.START);
+        sketch.text(
+                new Point(2, y - 3),
+                counted(line.drives(), "drive") + ", " + counted(line.wheels(), "wheel pulley"),
+                SMALL,
+                Anchor.START);
         sketch.line(LEFT, y - 1, LEFT + WIDE, y - 1, LineClass.CENTRE);
         int drawn = 0;
         for (var mark : line.marks()) {
@@ -103,10 +107,8 @@ public final class SlotChart {
         }
     }
 
-    /// {@return the first by name, and how many more there are}
-    private static String named(List<? extends Part> parts) {
-        var first = parts.getFirst().id();
-        return parts.size() == 1 ? first : first + " and " + (parts.size() - 1) + " more";
+    private static String counted(List<? extends Part> parts, String what) {
+        return parts.size() + " " + what + (parts.size() == 1 || what.equals("drive") ? "" : "s");
     }
 
     private void mark(SlotCover.Mark mark, double y) {
@@ -147,7 +149,7 @@ public final class SlotChart {
         var text = new StringBuilder("Slot from " + Numbers.fixed(cover.slot().low(), 1) + " to "
                 + Numbers.fixed(cover.slot().high(), 1) + " mm.");
         for (var line : cover.lines()) {
-            text.append(' ').append(String.join(" and ", line.names())).append(':');
+            text.append(' ').append(line.teeth()).append(':');
             for (var mark : line.marks()) {
                 if (mark.onShelf()) {
                     text.append(' ')

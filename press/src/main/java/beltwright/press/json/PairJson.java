@@ -61,6 +61,7 @@ public final class PairJson {
         json.put("asked", pair.asked());
         json.put("failing", pair.failing());
         DossierJson.number(json, "centreDistanceMm", pair.centreDistanceMm());
+        pair.needs().forEach(json.putArray("needs")::add);
         if (!pair.refused().isEmpty()) {
             json.put("refused", pair.refused());
         }

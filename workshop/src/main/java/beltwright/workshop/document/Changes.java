@@ -13,6 +13,7 @@ import beltwright.quantity.Refusal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -62,16 +63,25 @@ public final class Changes {
     }
 
     private static List<Editable> editable(String prefix, Object made) {
+        var known = new HashMap<String, Object>(); // a field that is idle itself says nothing to those that hang on it
         return RecordForm.of(made.getClass()).leaves(made).stream()
                 .map(leaf -> {
-                    var d = leaf.value() instanceof Dimension known ? known : null;
+                    var d = leaf.value() instanceof Dimension dimension ? dimension : null;
+                    var inside = leaf.path().substring(0, leaf.path().lastIndexOf('.') + 1);
+                    var when = leaf.field().when();
+                    boolean idle = !when.field().isEmpty()
+                            && !when.met(Collections.singletonMap(when.field(), known.get(inside + when.field())));
+                    if (!idle) {
+                        known.put(leaf.path(), leaf.value());
+                    }
                     return new Editable(
                             prefix + leaf.path(),
                             leaf.field().meaning(),
                             d == null ? "" : d.unit().symbol(),
                             d == null ? leaf.value().toString() : d.text(),
                             d == null ? "" : d.provenance().words(),
-                            leaf.field().choices());
+                            leaf.field().choices(),
+                            idle);
                 })
                 .toList();
     }
