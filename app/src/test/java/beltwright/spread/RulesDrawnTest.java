@@ -184,9 +184,8 @@ class RulesDrawnTest {
     }
 
     /// Every rule, and the preload of every seat that is drawn, is read by some check of some kit. A core of plastic
-    /// gives way before its screws do, so the wheels are of metal here; pins hold more than the screws of a flange,
-    so
-    /// there are none.
+    /// gives way before its screws do, so the wheels are of metal here; pins hold more than a flange's
+    /// screws, so there are none.
     @Test
     void nothingIsDrawnInVain() {
         var drawn = new HashSet<String>();
