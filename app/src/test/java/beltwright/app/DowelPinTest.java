@@ -49,9 +49,8 @@ class DowelPinTest {
                 .orElseThrow();
     }
 
-    /// By hand: 12 mm of pin, 7.2 in the hanger, so 4.8 in the mount; at worst 11.5 − 7.3 = 4.2 mm. Two pins of 4.008
-    /// mm
-    /// at 17 mm widen their holes at 2·480·4.008·4.8·17/1000 = 313.97 N·m and hold half of that.
+    /// By hand: 12 mm of pin, 7.2 in the hanger, so 4.8 in the mount; at worst 11.5 − 7.3 = 4.2 mm. Two pins, 4.008 mm
+    /// thick at 17 mm, widen their holes at 2·480·4.008·4.8·17/1000 = 313.97 N·m and hold half of that.
     @Test
     void thePartsOfTheKitSayWhatHolds() {
         var joint = found("hanger-joint-flange");

@@ -43,11 +43,9 @@ import org.jspecify.annotations.Nullable;
 ///
 /// A change counts when the finding no longer fails, no other answer gets worse, and nothing new fails. Sizes are an
 /// order, not a price: setting something otherwise (below 1), a screw, pin or spacer (1 to 2), a belt or riser (2 to
-/// 3),
-/// then parts by what hangs on them. A part may bring the screws that hold it: that is one change, and counts as the
-/// part. Nothing is added but a riser under a deck that has none, and dowel pins where a mount has holes for them. On
-/// both sides of a kit that has the same part twice,
-/// both are changed.
+/// 3), then parts by what hangs on them. A part may bring the screws that hold it: that is one change, and counts as
+/// the part. Nothing is added but a riser under a deck that has none, and dowel pins where a mount has holes for
+/// them. On both sides of a kit that has the same part twice, both are changed.
 public final class Mending {
     private static final double[] SLEEVE_STEPS_MM = {0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5};
     private static final int TEETH = 12;
