@@ -29,7 +29,7 @@ class CheckCommandTest {
         assertThat(answer.code()).isZero();
         var lines = answer.out().lines().toList();
         assertThat(lines.getFirst()).isEqualTo("Market Hill, one motor (market-hill-single), invented");
-        assertThat(lines.get(3)).startsWith("■ holds");
+        assertThat(lines.get(3)).startsWith("⬓ marginal");
         var failing = typed.run("check", Typed.KIT, "--set", "mount-city.plateThicknessMm=9")
                 .out()
                 .lines()
@@ -37,7 +37,7 @@ class CheckCommandTest {
         assertThat(failing.get(3)).startsWith("⊠ fails");
         assertThat(failing.get(4).strip()).startsWith("→ ");
         assertThat(lines).anyMatch(l -> l.matches("■ holds +Teeth in mesh +left +\\+\\d+ % +\\d whole.*"));
-        assertThat(answer.out()).containsSubsequence("■ holds", " holds · resting on ", "First numbers");
+        assertThat(answer.out()).containsSubsequence("⬓ marginal", "■ holds", " holds · resting on ", "First numbers");
         assertThat(answer.out()).contains("Tension to start with", "habit: ");
     }
 

@@ -35,13 +35,12 @@ final class BearingLoadChecks {
             Role.WHEEL,
             Role.WHEEL_PULLEY,
             Role.CORE_SPACER,
-            Role.INNER_RING,
             Role.DRIVE_PULLEY,
             Role.MOTOR,
             Role.CONTROLLER
         };
         static final Role[] ALONE = {
-            Role.INNER_BEARING, Role.OUTER_BEARING, Role.WHEEL, Role.CORE_SPACER, Role.INNER_RING
+            Role.INNER_BEARING, Role.OUTER_BEARING, Role.WHEEL, Role.CORE_SPACER
         };
 
         private Wheel() {}

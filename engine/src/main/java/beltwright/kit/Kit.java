@@ -273,7 +273,7 @@ public record Kit(
                         optional(m.material(), reference::material);
                         optional(m.dowelMaterial(), reference::material);
                     }
-                    case DowelPin p -> reference.material(p.material());
+                    case DowelPin p -> optional(p.material(), reference::material);
                     case Hanger h -> {
                         optional(h.material(), reference::material);
                         optional(h.axleMaterial(), reference::material);

@@ -15,5 +15,6 @@ public record DowelPin(
         @Field(value = "length, rounded or chamfered ends included", min = 3, max = 120)
         Dimension lengthMm,
 
+        @Field(value = "material of the pin", optional = true)
         String material)
         implements Part {}
