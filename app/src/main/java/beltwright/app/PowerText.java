@@ -95,8 +95,8 @@ final class PowerText {
 
     /// The hardest braking over speed, a column for each charge.
     private List<String> forces() {
-        var lines = new ArrayList<String>(
-                hanging("", "Hardest electric braking (N) over speed, by how full the pack is", columns));
+        var lines = new ArrayList<String>(hanging(
+                "", "Hardest electric braking (N) over speed, by how full the pack is, rider leaning back", columns));
         lines.addAll(TableText.of(PowerTables.forces(sheet)).lines(columns));
         if (sheet.braking().stream().flatMap(c -> c.points().stream()).anyMatch(p -> p.governs() == Governs.OVER_RUN)) {
             lines.addAll(hanging(
@@ -112,6 +112,7 @@ final class PowerText {
         var lines =
                 new ArrayList<String>(hanging("", "Stops on level, dry ground with the electric brake alone", columns));
         lines.addAll(TableText.of(PowerTables.stops(sheet)).lines(columns));
+        lines.addAll(hanging("", PowerTables.stance(sheet), columns));
         lines.add("");
         lines.addAll(hanging("", "What is left of the brake, and the way to a stop from cruise", columns));
         lines.addAll(TableText.of(PowerTables.left(sheet)).lines(columns));

@@ -28,7 +28,7 @@ final class SpreadText {
         var listed = certain ? spread.odds().stream().filter(Odds::told).toList() : spread.unsure();
         if (!listed.isEmpty()) {
             lines.addAll(outdented(
-                    "Findings, least sure first; what is left (capacity less demand) at the worst limits and at percentiles"
+                    "Findings, least sure first; what is to spare (capacity less demand) at the worst limits and at percentiles"
                             + " of the kits drawn",
                     columns));
             lines.add("");
@@ -84,12 +84,14 @@ final class SpreadText {
         var s = o.scatter();
         if (s != null) {
             lines.add("");
-            lines.add("What is left (" + f.unit() + ")");
+            lines.addAll(hanging("", SpreadTables.words(o, s) + " " + SpreadTables.SPARE, columns));
+            lines.add("");
+            lines.add("To spare (" + f.unit() + ")");
             lines.addAll(TableText.of(SpreadTables.left(o, s)).lines(columns));
         }
         if (!o.matters().isEmpty()) {
             lines.add("");
-            lines.addAll(outdented("What matters most: squared correlation with what is left", columns));
+            lines.addAll(outdented("What matters most: squared correlation with what is to spare", columns));
             lines.addAll(TableText.of(SpreadTables.matters(o)).lines(columns));
         }
         return lines;

@@ -6,6 +6,9 @@ import beltwright.assembly.Step;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Joint;
 import beltwright.kit.SeatName;
+import beltwright.quantity.Numbers;
+import beltwright.ride.Board;
+import beltwright.ride.LimitSheet;
 import beltwright.workshop.Edit;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,6 +34,25 @@ class GuideCautionTest {
         return steps.stream()
                 .filter(s -> s.cautions().stream().anyMatch(c -> c.contains(words)))
                 .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("kits")
+    void theLastStepSetsTheControllerByTheSheetOfLimits(String id) {
+        var kit = DemoKits.SHELF.kit(id);
+        var last = steps(id).getLast();
+        var limits = LimitSheet.of(kit, Board.of(kit));
+        assertThat(limits).isNotEmpty();
+        var sets = last.does().stream()
+                .filter(d -> d.contains("sheet Limits to set"))
+                .findFirst()
+                .orElseThrow();
+        for (var row : limits) {
+            if (row.key().startsWith("first-ride") || row.key().equals("lost-link")) {
+                assertThat(sets).contains(Numbers.significant(row.value(), 6) + " " + row.unit());
+            }
+        }
+        assertThat(last.cautions()).anyMatch(c -> c.startsWith("Radio link lost") && c.contains("up to"));
     }
 
     @ParameterizedTest

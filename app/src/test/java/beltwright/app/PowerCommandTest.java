@@ -61,7 +61,8 @@ class PowerCommandTest {
                 same(line.group(2), a.value().low());
                 same(line.group(3), a.value().high());
             } else {
-                assertThat(a.value().high()).isEqualTo(a.value().low());
+                same(line.group(1), a.value().low()); // no band, or none that these digits show
+                same(line.group(1), a.value().high());
             }
             assertThat(line.group(4)).isEqualTo(a.unit());
             assertThat(answer.out()).contains("\n  " + a.under() + "\n");
@@ -85,6 +86,8 @@ class PowerCommandTest {
             same(cells[2], row.usual().wholeM());
             same(cells[3], row.usual().timeS());
             same(cells[4], row.packFull().wayM());
+            same(cells[5], row.leaningBack().wayM());
+            assertThat(row.leaningBack().wayM()).isLessThanOrEqualTo(row.usual().wayM());
         }
         for (var row : SHEET.left()) {
             var line = lines.stream()
@@ -95,8 +98,19 @@ class PowerCommandTest {
             same(cells[0], row.slow());
             same(cells[1], row.cruise());
             same(cells[2], row.stop().wayM());
+            same(cells[4], row.leaningBack().wayM());
             assertThat(line).contains(row.governs().toString()).endsWith(row.note());
         }
+    }
+
+    @Test
+    void anEstimatedHeightOfTheMassIsWorthTwoDigits() {
+        assertThat(typed.run("power", Typed.KIT).out())
+                .containsPattern("tips over: \\d\\.\\d m/s²\\n")
+                .contains("m above the road, an estimate");
+        var height = Typed.KIT + ".task.massHeightMm={value: 1000 ±50, source: measured}";
+        var measured = typed.run("power", Typed.KIT, "--set", height);
+        assertThat(measured.out()).containsPattern("tips over: \\d\\.\\d\\d \\(");
     }
 
     @Test

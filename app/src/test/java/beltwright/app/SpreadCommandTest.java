@@ -60,6 +60,8 @@ class SpreadCommandTest {
                 .contains(
                         "worst limits",
                         "root-sum-square, low",
+                        "To spare (mm): nominal 0.50, at the worst limits −0.50; half of the kits drawn have less than",
+                        "the worst of several pieces counts",
                         "50 % of kits below",
                         "wheel-pulley-48-wide.threadDepthMm",
                         "left pulley screws, 6 pieces",

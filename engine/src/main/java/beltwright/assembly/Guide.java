@@ -13,10 +13,13 @@ import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
 import beltwright.part.Consumable;
 import beltwright.quantity.Numbers;
+import beltwright.ride.Board;
+import beltwright.ride.LimitSheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -260,13 +263,45 @@ public final class Guide {
         return List.copyOf(tools);
     }
 
+    /// {@return what to set in the controller, by the sheet of the same kit}
+    private static String limited(List<LimitSheet.Row> limits) {
+        var set = new ArrayList<String>();
+        for (var key : List.of("first-ride-current", "first-ride-ramp", "first-ride-brake", "lost-link")) {
+            row(limits, key)
+                    .ifPresent(row ->
+                            set.add(row.name().replace("First ride: ", "").replace("Radio", "radio") + ": "
+                                    + Numbers.significant(row.value(), 6) + " " + row.unit()));
+        }
+        return set.isEmpty()
+                ? "The limits to set in the controller cannot be told: a number is missing in this kit's data."
+                : "Set the controller by the sheet Limits to set of this kit. For the first ride: "
+                        + String.join("; ", set) + ".";
+    }
+
+    private static Optional<LimitSheet.Row> row(List<LimitSheet.Row> limits, String key) {
+        return limits.stream().filter(r -> r.key().equals(key)).findFirst();
+    }
+
     private static Step firstRide(Kit kit, int number) {
         var does = new ArrayList<String>();
         does.add("Turn each wheel by hand, both ways: nothing rubs, nothing clicks, no play at the rim.");
-        does.add("Set the limits of the controller as its maker says, half of them for a start.");
+        var board = Board.of(kit);
+        var limits = LimitSheet.of(kit, board);
+        does.add(limited(limits));
         does.add("Lift the wheels off the ground, connect the battery, and run them slowly in both directions.");
         does.add(
                 "Mark every screw and nut with paint. Check torque and tension again after the first ride, after 10 km, then every 100 km.");
+        var cautions = new ArrayList<>(
+                List.of(
+                        "Hands, hair and sleeves away from belts and wheels while they run. Mind the polarity of the pack; it sparks and burns when shorted.",
+                        "First ride: helmet, wrist, knee and elbow protection, walking pace, closed dry level ground, a second person present.",
+                        "The belt is the brake: a broken belt brakes nothing. Do not start a long descent on a full pack; it may not take the charge.",
+                        "Margins are advice to a competent builder, not a certificate. Local law and licensed practice come first."));
+        row(limits, "lost-link")
+                .ifPresent(lost -> cautions.add("Radio link lost, brake of " + Numbers.significant(lost.value(), 6)
+                        + " A a motor: "
+                        + LimitSheet.holds(
+                                kit, board, lost.value() / board.belting().statedPerDirect()) + "."));
         return new Step(
                 number,
                 "Check before the first ride",
@@ -276,11 +311,7 @@ public final class Guide {
                 null,
                 "",
                 does,
-                List.of(
-                        "Hands, hair and sleeves away from belts and wheels while they run. Mind the polarity of the pack; it sparks and burns when shorted.",
-                        "First ride: helmet, wrist, knee and elbow protection, walking pace, closed dry level ground, a second person present.",
-                        "The belt is the brake: a broken belt brakes nothing. Do not start a long descent on a full pack; it may not take the charge.",
-                        "Margins are advice to a competent builder, not a certificate. Local law and licensed practice come first."),
+                cautions,
                 kit.seats().keySet().stream()
                         .sorted(Comparator.naturalOrder())
                         .filter(s -> s.role() == Role.WHEEL || s.role() == Role.AXLE_NUT)

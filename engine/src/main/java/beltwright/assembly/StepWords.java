@@ -109,9 +109,17 @@ final class StepWords {
                                 : "Lay the belt around both pulleys; never lever it over a flange.");
             }
             case NUT -> {
+                boolean driven = drive(kit, joint).isPresent();
+                if (driven) {
+                    does.add("Turn the wheel before you tighten and remember how it feels: the belt is on, so the motor"
+                            + " turns with it, and its magnets are felt as even notches.");
+                }
                 does.add("Tighten to the torque; at least one full thread stands past the nut.");
                 does.add(
-                        "The wheel must now spin freely without play. If it drags, the core spacer is too short: stop.");
+                        driven
+                                ? "Turn it again: it must feel as before, without play at the rim. If it turns harder than"
+                                        + " before, the core spacer is too short: stop."
+                                : "The wheel must now spin freely without play. If it drags, the core spacer is too short: stop.");
             }
         }
         return does;

@@ -279,6 +279,10 @@ public final class FirstNumbers {
                 task.airDensityKgM3().nominal(),
                 task.dragAreaM2().nominal(),
                 task.beltEfficiencyPercent().nominal() / 100);
+        // The power sheet takes the voltage of a charge, so each number says which it takes.
+        var cell = pack.cellVoltageV().known()
+                ? ", " + Numbers.significant(pack.cellVoltageV().nominal(), 3) + " V a cell"
+                : "";
         var w = new Working();
         w.given("n_s", pack.id() + ".cellsInSeries", pack.cellsInSeries(), "", "count");
         w.given("U_c", pack.cellVoltageV());
@@ -291,7 +295,7 @@ public final class FirstNumbers {
                 "v_0", "U·δ/100·Kv/i·π·D_wheel/60000", speed.withoutLoadMps(), "m/s", "back-EMF equals the voltage");
         add(
                 "speed-no-load",
-                "Top speed without load",
+                "Top speed without load" + cell,
                 "v0",
                 w.line("v_0h", "3.6·v_0", 3.6 * free, "km/h", "no rider gets there"),
                 "km/h",
@@ -340,7 +344,7 @@ public final class FirstNumbers {
                 "zero at top speed");
         add(
                 "speed-loaded",
-                "Top speed on the flat, loaded",
+                "Top speed on the flat, loaded" + cell,
                 "v",
                 w.line("v_h", "3.6·v", 3.6 * loaded, "km/h", "level, still air, pack at working voltage"),
                 "km/h",

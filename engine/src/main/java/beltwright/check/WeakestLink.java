@@ -107,6 +107,32 @@ public final class WeakestLink {
             estimates = List.copyOf(estimates);
         }
 
+        /// {@return whether the other side's links are the same, number for number}
+        public boolean alike(Chain other) {
+            if (Double.compare(driveNm, other.driveNm) != 0
+                    || Double.compare(brakeNm, other.brakeNm) != 0
+                    || links.size() != other.links.size()) {
+                return false;
+            }
+            for (int i = 0; i < links.size(); i++) {
+                var a = links.get(i);
+                var b = other.links.get(i);
+                var there = new Link(
+                        b.name,
+                        a.key,
+                        b.kind,
+                        b.driveNm,
+                        b.brakeNm,
+                        b.driveWorstNm,
+                        b.brakeWorstNm,
+                        b.under.replace(other.side.toString(), side.toString()));
+                if (!a.equals(there)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
         /// {@return what keeps the torque down first}
         public Optional<Link> firstToLimit(boolean braking) {
             return first(braking, EnumSet.of(Kind.LIMITS));

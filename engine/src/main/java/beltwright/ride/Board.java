@@ -77,6 +77,17 @@ public record Board(
                 train, other, airC, cruiseMps, charge, reactionS, belting, chargingAllowed, needs, estimates, notes);
     }
 
+    /// {@return the same board under a rider who leans back when braking, as the task says; only wheels that have a
+    ///     motor brake}
+    public Board leaningBack() {
+        return with(road.onWheels(train.motors()));
+    }
+
+    /// {@return the same under a rider who stands stiff and upright}
+    public Board upright() {
+        return with(road.upright().onWheels(train.motors()));
+    }
+
     public Board with(Powertrain other) {
         return new Board(
                 other, road, airC, cruiseMps, charge, reactionS, belting, chargingAllowed, needs, estimates, notes);

@@ -1,6 +1,7 @@
 package beltwright.ride;
 
 import beltwright.kit.Kit;
+import beltwright.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -95,8 +96,9 @@ public final class LimitSheet {
         int n = train.motors();
         double stated = board.belting().statedPerDirect();
         var controller = kit.controller();
-        double gripN = board.road().gripN(0, false);
-        double gripBrakeN = board.road().gripN(0, true);
+        double gripN = board.leaningBack().road().gripN(0, false);
+        double gripBrakeN = board.leaningBack().road().gripN(0, true);
+        double upright = -motor.currentA(train.shaftNm(-board.upright().road().gripN(0, true)), 0) * stated;
         double hot = motor.resistanceOhm((board.airC() + limits.windingFromC()) / 2);
         double forAWhile =
                 Math.sqrt(train.heat().windingJPerK() * (limits.windingFromC() - board.airC()) / (FOR_SECONDS * hot));
@@ -126,9 +128,10 @@ public final class LimitSheet {
                         new Bound(limits.brakeA() * stated, "what the controller's data sheet allows", "controller"),
                         new Bound(
                                 -motor.currentA(train.shaftNm(-gripBrakeN), 0) * stated,
-                                "more would lock the wheels on level ground",
+                                "more would lock the wheels on level ground, rider leaning back",
                                 "grip"),
                         new Bound(forAWhile * stated, "as for driving", "motor winding")));
+        double brakes = rows.getLast().value();
         least(
                 "battery-current",
                 "Taken from the pack for each motor",
@@ -235,20 +238,32 @@ public final class LimitSheet {
                 Double.NaN,
                 "push grows by " + FIRST_RIDE_MPS3 + " m/s² each second; common practice, no source",
                 "rider");
+        row(
+                "first-ride-brake",
+                "First ride: brake, as phase current of each motor",
+                Math.floor(Math.min(upright, brakes)),
+                "A",
+                Double.NaN,
+                upright < brakes
+                        ? "more would lock the wheels under a rider who stands stiff and upright; who leans back can use "
+                                + Math.round(brakes) + " A"
+                        : "the whole brake: it locks no wheel even under a rider who stands stiff and upright",
+                "rider");
         double gentle = -motor.currentA(
                 train.shaftNm(-Math.max(
                         0,
                         board.road().inertialKg() * LOST_LINK_MPS2
                                 - board.road().loadN(board.cruiseMps(), 0))),
                 train.radPerS(board.cruiseMps()));
+        double lost = Math.floor(Math.max(0, gentle) * stated);
         row(
                 "lost-link",
                 "Radio link lost: brake with, each motor",
-                Math.floor(Math.max(0, gentle) * stated),
+                lost,
                 "A",
                 Double.NaN,
                 "slows down at " + LOST_LINK_MPS2 + " m/s² from the cruise speed, so that the rider stays on; common"
-                        + " practice, no source",
+                        + " practice, no source; " + holds(kit, board, lost / stated),
                 "rider");
         row(
                 "wheel-diameter",
@@ -278,6 +293,24 @@ public final class LimitSheet {
         return rows;
     }
 
+    /// {@return what the brake of a lost link does on a slope, in words; the slope rounded down}
+    ///
+    /// @param directA current of each motor (A)
+    public static String holds(Kit kit, Board board, double directA) {
+        var train = board.train();
+        double brakeN = -train.pushN(-train.motor().torqueConstantNmA() * directA);
+        double held = Math.floor(10 * board.road().heldPercent(brakeN)) / 10;
+        var asked = kit.task().gradePercent();
+        var slope = "on a slope it keeps the board from getting faster up to " + Numbers.fixed(held, 1) + " %";
+        if (!(asked.nominal() > 0)) {
+            return slope;
+        }
+        var hill = "the " + Numbers.significant(asked.nominal(), 3) + " % of the task";
+        return asked.upper() <= held
+                ? slope + ", so on " + hill + " too"
+                : slope + ", but not on " + hill + ": there the board runs away";
+    }
+
     private void row(
             String key, String name, double value, String unit, double stated, String reason, String protects) {
         rows.add(new Row(key, name, value, unit, stated, reason, protects));
@@ -299,7 +332,8 @@ public final class LimitSheet {
                         + Math.round(10 * full) / 10.0 + " V. If it does, lower the returned current.",
                 "Walking pace, level, dry, closed ground, helmet and pads on, somebody with you: brake softly, then harder. Both"
                         + " sides alike, no pull aside.",
-                "Walking pace: turn the remote off. The board must slow down softly enough to stay on it.",
+                "Walking pace: turn the remote off. The board must slow down softly enough to stay on it. Down a hill that brake"
+                        + " may not be enough: the row of the lost link says how steep it holds.",
                 "Stop with the foot from walking pace. Whoever cannot do that does not ride down a hill.",
                 "Law on powered boards differs from place to place; find out before riding on a public way.");
     }

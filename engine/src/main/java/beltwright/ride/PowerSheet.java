@@ -26,13 +26,20 @@ public record PowerSheet(
         List<LimitSheet.Row> limits) {
     private static final double SPOILT_C = 300;
     private static final double STEP_MPS = 0.25;
+    private static final int DIGITS = 3;
+    private static final int ESTIMATED_DIGITS = 2;
     private static final double[] GRADES = {0, 5, 10, 15, 20, 30};
     private static final double[] CHARGES = {1, 0.98, 0.95, 0.9, 0.8, 0.5, 0.2};
     private static final double[] STOPS_KMH = {10, 15, 20, 25, 30, 40};
 
     /// One number, what it was worked out under, what keeps it from being better, and the formula behind it.
-    public record Answer(String key, String name, Range value, String unit, String under, String governs, String how) {
-        private static final int DIGITS = 3;
+    ///
+    /// @param digits significant digits that it is worth at most
+    public record Answer(
+            String key, String name, Range value, String unit, String under, String governs, String how, int digits) {
+        Answer(String key, String name, Range value, String unit, String under, String governs, String how) {
+            this(key, name, value, unit, under, governs, how, DIGITS);
+        }
 
         /// {@return the value with its worst case, to as many digits as that allows}
         public String text() {
@@ -48,14 +55,17 @@ public record PowerSheet(
             }
             return Double.isInfinite(value.nominal())
                     ? "no end"
-                    : Numbers.within(value.nominal(), value.low(), value.high(), DIGITS);
+                    : Numbers.within(value.nominal(), value.low(), value.high(), digits);
         }
 
-        /// {@return from worst to best; empty where there is no doubt}
+        /// {@return from worst to best; empty where there is no doubt, or none that the digits can show}
         public String limits() {
-            return Double.isFinite(value.nominal()) && value.high() > value.low()
-                    ? edge(value.low()) + " to " + edge(value.high())
-                    : "";
+            if (!Double.isFinite(value.nominal()) || !(value.high() > value.low())) {
+                return "";
+            }
+            var low = edge(value.low());
+            var high = edge(value.high());
+            return low.equals(high) ? "" : low + " to " + high;
         }
 
         public String unitShown() {
@@ -67,7 +77,7 @@ public record PowerSheet(
             int point = text.indexOf('.');
             return Double.isFinite(at)
                     ? Numbers.fixed(at, point < 0 ? 0 : text.length() - point - 1)
-                    : Numbers.significant(at, DIGITS);
+                    : Numbers.significant(at, digits);
         }
     }
 
@@ -78,8 +88,10 @@ public record PowerSheet(
         }
     }
 
-    /// Stops from one speed: pack as at the start, and pack full.
-    public record StopRow(Steady.Stop usual, Steady.Stop packFull) {}
+    /// Stops from one speed, rider stiff and upright: pack as at the start, and pack full.
+    ///
+    /// @param leaningBack pack as at the start, rider leaning back
+    public record StopRow(Steady.Stop usual, Steady.Stop packFull, Steady.Stop leaningBack) {}
 
     /// Hardest electric braking over speed at one charge.
     public record BrakeCurve(double charge, List<Steady.Push> points) {
@@ -117,7 +129,7 @@ public record PowerSheet(
                 curve,
                 loads(board, curve),
                 stops(board, steady),
-                braking(board, steady, curve),
+                braking(board, new Steady(board.leaningBack()), curve),
                 WhatIsLeft.rows(board),
                 LimitSheet.of(kit, board));
     }
@@ -136,14 +148,23 @@ public record PowerSheet(
 
     private static List<StopRow> stops(Board board, Steady steady) {
         var rows = new ArrayList<StopRow>();
+        var upright = new Steady(board.upright());
+        var leaning = new Steady(board.leaningBack());
         double top = steady.fastest(0, board.charge(), board.airC()).speedMps();
         for (double kmh : STOPS_KMH) {
             if (kmh / 3.6 <= top) {
-                rows.add(new StopRow(steady.stop(kmh / 3.6, board.charge()), steady.stop(kmh / 3.6, 1)));
+                rows.add(row(board, upright, leaning, kmh / 3.6));
             }
         }
-        rows.add(new StopRow(steady.stop(top, board.charge()), steady.stop(top, 1)));
+        rows.add(row(board, upright, leaning, top));
         return rows;
+    }
+
+    private static StopRow row(Board board, Steady upright, Steady leaning, double speedMps) {
+        return new StopRow(
+                upright.stop(speedMps, board.charge()),
+                upright.stop(speedMps, 1),
+                leaning.stop(speedMps, board.charge()));
     }
 
     private static List<BrakeCurve> braking(Board board, Steady steady, List<Steady.Push> curve) {
@@ -176,7 +197,7 @@ public record PowerSheet(
                 "Top speed, loaded",
                 ranges[0],
                 "km/h",
-                "level, " + still + ", " + charged + ", winding cold",
+                "level, " + still + ", " + charged + ", winding cold" + cells(kit, board),
                 level.governs().toString(),
                 "first speed v at which push and load are equal: F(v) = c·m·g + ½·ρ·cdA·(v + w)² + bearings"));
         answers.add(new Answer(
@@ -232,20 +253,52 @@ public record PowerSheet(
                 "level, " + still,
                 "",
                 "mean over the same charge of pack power over speed"));
+        stances(kit, board, ranges, charged, answers);
+        return answers;
+    }
+
+    /// What the drive can brake, an upright rider may not be able to use: the wheels slide first. Both stops are told.
+    private static void stances(Kit kit, Board board, Range[] ranges, String charged, List<Answer> answers) {
+        var rules = new Rules(kit.reference().estimating());
+        boolean guessed = rules.massHeight(kit.task()).estimated();
+        int digits = guessed ? ESTIMATED_DIGITS : DIGITS;
+        var height = "mass " + Numbers.fixed(board.road().massHeightM(), 2) + " m above the road"
+                + (guessed ? ", an estimate" : "");
+        var level = "level, dry, electric brake only, " + charged;
+        var wheels = board.train().motors() > 1 ? "" : "; one wheel brakes, with half of that weight";
+        var integral = "x = ∫ v·m_e/(F_brake + F_load) dv, brake at its hardest all the way";
         answers.add(new Answer(
-                "stop",
-                "Way to a stop from cruise, brake alone",
+                "stop-upright",
+                "Way to a stop from cruise, rider stiff and upright, brake alone",
                 ranges[7],
                 "m",
-                "level, dry, electric brake only, " + charged,
-                steady.brake(board.cruiseMps(), board.charge(), board.airC())
-                        .governs()
-                        .toString(),
-                "x = ∫ v·m_e/(F_brake + F_load) dv, brake at its hardest all the way"));
+                level + "; " + percent(board.road().upright().drivenBrakingShare())
+                        + " of the weight is then on the driven axle, " + height + wheels,
+                governs(board.upright()),
+                integral + ", F_brake ≤ μ·m·g/2 / (1 + μ·h/L)",
+                digits));
+        answers.add(new Answer(
+                "stop-upright-reaction",
+                "Way to a stop from cruise, rider stiff and upright, with reaction time",
+                ranges[8],
+                "m",
+                "the same after " + round(board.reactionS()) + " s",
+                "",
+                "the same, and v·t before it",
+                digits));
+        answers.add(new Answer(
+                "stop",
+                "Way to a stop from cruise, rider leaning back, brake alone",
+                ranges[9],
+                "m",
+                level + "; only with " + percent(board.road().drivenBrakingShare())
+                        + " of the weight on the driven axle all the way" + wheels,
+                governs(board.leaningBack()),
+                integral + ", F_brake ≤ μ·share·m·g"));
         answers.add(new Answer(
                 "stop-reaction",
-                "Way to a stop from cruise with reaction time",
-                ranges[8],
+                "Way to a stop from cruise, rider leaning back, with reaction time",
+                ranges[10],
                 "m",
                 "the same after " + round(board.reactionS()) + " s",
                 "",
@@ -253,27 +306,52 @@ public record PowerSheet(
         answers.add(new Answer(
                 "grip-rigid",
                 "Most braking of a stiff upright rider, driven axle at the rear",
-                ranges[9],
+                ranges[11],
                 "m/s²",
-                "weight moves forward; a rider who leans back gets more",
+                "weight moves forward; a rider who leans back gets more; " + height + wheels,
                 Governs.GRIP.toString(),
-                "a = μ·g/2 / (1 + μ·h/L), mass in the middle of the wheelbase L, h above the road"));
+                "a = μ·g/2 / (1 + μ·h/L), mass in the middle of the wheelbase L, h above the road",
+                digits));
         answers.add(new Answer(
                 "tips",
                 "Slowing down at which a stiff upright rider tips over",
-                ranges[10],
+                ranges[12],
                 "m/s²",
-                "moments about the front axle",
+                "moments about the front axle; " + height,
                 "",
-                "a = g·L/(2·h), mass in the middle of the wheelbase L, h above the road"));
-        return answers;
+                "a = g·L/(2·h), mass in the middle of the wheelbase L, h above the road",
+                digits));
+    }
+
+    private static String governs(Board board) {
+        return new Steady(board)
+                .brake(board.cruiseMps(), board.charge(), board.airC())
+                .governs()
+                .toString();
+    }
+
+    private static String percent(double share) {
+        return Numbers.fixed(100 * share, 0) + " %";
+    }
+
+    /// {@return volts of a cell at rest at this charge, and the working voltage that the first numbers take instead}
+    private static String cells(Kit kit, Board board) {
+        var pack = board.train().pack();
+        var working = kit.pack().cellVoltageV();
+        return ", " + Numbers.fixed(pack.openV(board.charge()) / pack.cells(), 2) + " V a cell at rest"
+                + (working.known()
+                        ? "; the first numbers of the sheet take " + Numbers.significant(working.nominal(), 3)
+                                + " V a cell, so theirs differ"
+                        : "");
     }
 
     private static double[] numbers(Board board, double grade) {
         var steady = new Steady(board);
         double warm = board.train().limits().windingFromC();
         var range = steady.range(board.cruiseMps());
-        var stop = steady.stop(board.cruiseMps(), board.charge());
+        var upright = board.upright();
+        var uprightStop = new Steady(upright).stop(board.cruiseMps(), board.charge());
+        var stop = new Steady(board.leaningBack()).stop(board.cruiseMps(), board.charge());
         return new double[] {
             3.6 * steady.fastest(0, board.charge(), board.airC()).speedMps(),
             steady.steepestStart().percent(),
@@ -282,9 +360,11 @@ public record PowerSheet(
             steady.secondsTo(warm, grade) / 60,
             range.km(),
             range.whPerKm(),
+            uprightStop.wayM(),
+            uprightStop.wholeM(),
             stop.wayM(),
             stop.wholeM(),
-            board.road().rigidGripN(true) / board.road().massKg(),
+            upright.road().gripN(0, true) / upright.road().massKg(),
             board.road().tipsAtMps2(),
         };
     }

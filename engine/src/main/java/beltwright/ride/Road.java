@@ -80,6 +80,56 @@ public record Road(
         return braking ? weight / (1 + transfer) : transfer >= 1 ? Double.POSITIVE_INFINITY : weight / (1 - transfer);
     }
 
+    /// The same road under a rider who stands stiff and upright while the board brakes.
+    ///
+    ///     share = ½/(1 + μ·h/l), never more than what was typed
+    ///
+    /// - Source: moments about the axles; the wheels slide long before such a rider tips over, because
+    ///   `μ/(1 + μ·h/l) < l/h` for every grip.
+    /// - Valid: driven axle at the rear, weight in the middle at rest.
+    public Road upright() {
+        double share = 0.5 / (1 + gripShare * massHeightM / wheelbaseM);
+        return shared(drivenShare, Math.min(drivenBrakingShare, share));
+    }
+
+    /// {@return the same road where so many wheels of the driven axle have a motor: each carries half of that axle}
+    public Road onWheels(int motors) {
+        double part = Math.min(1, motors / 2.0);
+        return shared(part * drivenShare, part * drivenBrakingShare);
+    }
+
+    private Road shared(double driving, double braking) {
+        return new Road(
+                massKg,
+                inertiaKg,
+                rollingShare,
+                dragAreaM2,
+                airKgM3,
+                bearingN,
+                headWindMps,
+                gripShare,
+                driving,
+                braking,
+                massHeightM,
+                wheelbaseM);
+    }
+
+    /// Steepest slope down which a board that rolls slowly does not gain speed under this brake.
+    ///
+    ///     m·g·(sin β − c·cos β) = F + F_b      β = asin((F + F_b)·cos φ/(m·g)) + φ,   tan φ = c
+    ///
+    /// - Source: statics.
+    /// - Valid: a brake that holds this force down to walking pace.
+    /// - Neglects: air, which helps, and the drag of the motors.
+    ///
+    /// @param brakeN at the treads (N)
+    /// @return slope (%)
+    public double heldPercent(double brakeN) {
+        double rolls = Math.atan(rollingShare);
+        double sine = (brakeN + bearingN) * Math.cos(rolls) / (massKg * RoadLoad.G);
+        return sine >= 1 ? Double.POSITIVE_INFINITY : 100 * Math.tan(Math.asin(sine) + rolls);
+    }
+
     /// {@return speeding up or slowing down (m/s²) at which a stiff upright rider tips over}
     public double tipsAtMps2() {
         return RoadLoad.G * wheelbaseM / (2 * massHeightM);

@@ -7,7 +7,8 @@ import beltwright.power.Powertrain;
 import java.util.ArrayList;
 import java.util.List;
 
-/// What is left of the brakes when something is not as it should be: level ground, dry, rider ready to brake.
+/// What is left of the brakes when something is not as it should be: level ground, dry, rider ready to brake, stiff
+/// and upright. Beside it stands the stop of a rider who leans back.
 ///
 /// - Source: `Steady`, with one thing changed at a time.
 /// - Valid: where that is; a controller that has lost its radio link is taken to let go.
@@ -19,10 +20,18 @@ public final class WhatIsLeft {
     ///
     /// @param slow slowing down (m/s²) at 10 km/h
     /// @param cruise the same at the cruise speed
-    /// @param stop from the cruise speed to rest
+    /// @param stop from the cruise speed to rest, rider upright
+    /// @param leaningBack the same, rider leaning back
     /// @param governs what holds the brake back at the cruise speed
     /// @param note what else happens then
-    public record Row(String what, double slow, double cruise, Steady.Stop stop, Governs governs, String note) {}
+    public record Row(
+            String what,
+            double slow,
+            double cruise,
+            Steady.Stop stop,
+            Steady.Stop leaningBack,
+            Governs governs,
+            String note) {}
 
     private static final double SLOW_MPS = 10 / 3.6;
 
@@ -63,12 +72,13 @@ public final class WhatIsLeft {
     }
 
     private static Row row(String what, Board board, double charge, String note) {
-        var steady = new Steady(board);
+        var steady = new Steady(board.upright());
         return new Row(
                 what,
                 steady.decelerationMps2(SLOW_MPS, charge),
                 steady.decelerationMps2(board.cruiseMps(), charge),
                 steady.stop(board.cruiseMps(), charge),
+                new Steady(board.leaningBack()).stop(board.cruiseMps(), charge),
                 board.train().limits().brakeA() == 0
                         ? Governs.NONE
                         : steady.brake(board.cruiseMps(), charge, board.airC()).governs(),

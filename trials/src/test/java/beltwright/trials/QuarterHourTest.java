@@ -320,7 +320,15 @@ class QuarterHourTest {
         assertThat(flat.isVisible()).isFalse();
         assertThat(page.locator(".asked[data-path=keyWidthMm]").isVisible()).isTrue();
         page.locator("[name=keyWidthMm]").focus();
-        assertThat(page.locator(".measure [data-field=keyWidthMm].sel").count()).isEqualTo(1);
+        assertThat(page.locator(".measure.beside [data-field=keyWidthMm].sel").count())
+                .isEqualTo(1);
+        assertThat(page.locator(".measure.stacked").isVisible()).isFalse();
+        assertThat(page.locator(".measure.beside [data-field=shaftFlatMm]").isVisible())
+                .isFalse();
+        page.setViewportSize(390, 900);
+        assertThat(page.locator(".measure.beside").isVisible()).isFalse();
+        assertThat(page.locator(".measure.stacked [data-field=keyWidthMm]").isVisible())
+                .isTrue();
     }
 
     @Test
@@ -404,7 +412,8 @@ class QuarterHourTest {
         page.locator("[name=text]").fill(page.inputValue("[name=text]").replace("four", "4.4 ± 0.05"));
         page.locator("button[name=preview]").click();
         page.locator("button[name=save]").click();
-        page.waitForURL("**/parts#**");
+        page.waitForURL(java.util.regex.Pattern.compile(".*/parts\\?kept=2#washer"));
+        assertThat(page.locator("[role=status]").textContent()).contains("Kept: 2 parts");
         assertThat(tried.workshop.shelf().parts()).containsKeys("w-a", "w-b");
         var washer = (beltwright.part.Washer) tried.workshop.shelf().part("w-a");
         assertThat(washer.outsideMm().nominal()).isEqualTo(0.354 * 25.4);

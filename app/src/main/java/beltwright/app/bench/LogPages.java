@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /// A measured ride against the computed one of the same kit, and what it tells.
 public final class LogPages {
@@ -43,11 +44,12 @@ public final class LogPages {
         var board = Board.of(road.kit());
         arguments.put("estimates", board.estimates());
         arguments.put("notes", board.notes());
-        var wanted = wanted(ctx);
+        var first = first(ctx, board, logs);
+        var wanted = first == null ? wanted(ctx) : first.wanted();
         var needs = Calibration.needs(board, wanted);
         arguments.put("needs", needs);
         if (!logs.isEmpty() && needs.isEmpty()) {
-            var log = log(ctx, logs);
+            var log = first == null ? log(ctx, logs) : first.log();
             arguments.put("log", log);
             arguments.put("questions", questions(road, log, wanted));
             try {
@@ -60,6 +62,30 @@ public final class LogPages {
             }
         }
         bench.render(ctx, "bench/log.jte", arguments);
+    }
+
+    /// A log and what it is asked.
+    private record Asked(Log log, Set<Coefficient> wanted) {}
+
+    /// {@return where the page opens when nothing is asked for: the first log that tells something; null where none
+    /// does}
+    private static @Nullable Asked first(Context ctx, Board board, List<Log> logs) {
+        if (ctx.queryParam("log") != null || ctx.queryParam("find") != null) {
+            return null;
+        }
+        for (var wanted : QUESTIONS) {
+            if (Calibration.needs(board, wanted).isEmpty()) {
+                for (var log : logs) {
+                    try {
+                        Calibration.of(board, log, wanted);
+                        return new Asked(log, wanted);
+                    } catch (Refusal r) {
+                        continue; // this one cannot tell: the next is tried, and where none can, the page says why
+                    }
+                }
+            }
+        }
+        return null;
     }
 
     private static Log log(Context ctx, List<Log> logs) {

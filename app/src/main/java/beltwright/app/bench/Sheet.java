@@ -8,6 +8,7 @@ import beltwright.dossier.Dossier;
 import beltwright.dossier.Dossiers;
 import beltwright.kit.Seat;
 import beltwright.kit.SeatName;
+import beltwright.kit.Side;
 import beltwright.part.Material;
 import beltwright.part.Reference;
 import beltwright.press.drawing.Drawing;
@@ -25,6 +26,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -52,10 +54,18 @@ public final class Sheet {
             String partName,
             int count,
             boolean fromRider,
+            Twin twin,
             boolean open,
             String href,
             String field,
             List<String[]> choices) {}
+
+    /// Where left and right are alike, paper says it once.
+    public enum Twin {
+        ALONE,
+        FIRST,
+        SECOND
+    }
 
     /// A field of the part that is open.
     public record FieldRow(
@@ -329,12 +339,55 @@ public final class Sheet {
                     filled.part().name(),
                     filled.count(),
                     filled.fromRider(),
+                    twin(e.getKey(), filled),
                     name.equals(seat),
                     draft.at(name),
                     draft.kit() + ".seats." + name,
                     choices));
         }
         return cells;
+    }
+
+    private Twin twin(SeatName name, Seat filled) {
+        var other = dossier.kit().seats().entrySet().stream()
+                .filter(e -> e.getKey().role() == name.role() && e.getKey().side() != name.side())
+                .map(Map.Entry::getValue)
+                .findFirst();
+        boolean alike = other.filter(o -> o.part().equals(filled.part())
+                        && o.count() == filled.count()
+                        && o.fromRider() == filled.fromRider())
+                .isPresent();
+        return !alike ? Twin.ALONE : name.side() == Side.LEFT ? Twin.FIRST : Twin.SECOND;
+    }
+
+    /// {@return whether the rungs of both sides say the same, so that paper need not say it twice}
+    public Twin twin(Rung rung) {
+        var f = rung.finding();
+        if (rung.side().isEmpty()) {
+            return Twin.ALONE;
+        }
+        boolean left = rung.side().equals(Side.LEFT.toString());
+        var key = f.key().substring(0, f.key().lastIndexOf('.') + 1) + (left ? Side.RIGHT : Side.LEFT);
+        boolean alike = dossier.findings().stream()
+                .filter(o -> o.key().equals(key))
+                .anyMatch(o -> o.verdict() == f.verdict()
+                        && o.says().equals(f.says())
+                        && o.remedy().equals(f.remedy())
+                        && Objects.equals(o.margin(), f.margin())
+                        && Objects.equals(o.marginWorst(), f.marginWorst())
+                        && Objects.equals(o.marginBest(), f.marginBest())
+                        && odds.getOrDefault(o.key(), "").equals(odds.getOrDefault(f.key(), "")));
+        return !alike ? Twin.ALONE : left ? Twin.FIRST : Twin.SECOND;
+    }
+
+    /// {@return whether both drives answer alike, so that the drawing of one is the mirror image of the other}
+    public boolean sidesAlike() {
+        return seatCells().stream().noneMatch(c -> c.twin() == Twin.ALONE && sided(c.name()))
+                && rungs().stream().noneMatch(r -> !r.side().isEmpty() && twin(r) == Twin.ALONE);
+    }
+
+    private static boolean sided(String seat) {
+        return SeatName.parse(seat).side() != null;
     }
 
     /// {@return the open seat's part}

@@ -12,7 +12,7 @@ import beltwright.press.table.SpreadTables;
 import beltwright.spread.Odds;
 import java.util.List;
 
-/// What is left of one finding over all drawn kits: a bar for every step, black where nothing is left; under it the
+/// What is to spare in one finding over all drawn kits: a bar for every step, black where nothing is; under it the
 /// root-sum-square and the limits of the worst case.
 public final class SpreadChart {
     private static final double LEFT = 34; // words (mm on the sheet)
@@ -78,7 +78,7 @@ public final class SpreadChart {
         }
         return new Drawing(
                 "spread-" + odds.finding().key(),
-                "What is left: " + SpreadTables.name(odds),
+                "To spare: " + SpreadTables.name(odds),
                 tells(),
                 LEFT + WIDE + EDGE,
                 HEIGHT,
@@ -136,11 +136,11 @@ public final class SpreadChart {
     }
 
     private String tells() {
-        return "Capacity less demand over " + odds.kits() + " kits drawn, from "
+        return "To spare, capacity less demand, over " + odds.kits() + " kits drawn, from "
                 + SpreadTables.number(scatter.histogram().low(), scatter) + " to "
                 + SpreadTables.number(scatter.histogram().high(), scatter) + " "
                 + odds.finding().unit() + ", half of them below "
-                + SpreadTables.number(scatter.percentiles().get(2), scatter) + "; black bars: nothing is left. "
+                + SpreadTables.number(scatter.percentiles().get(2), scatter) + "; black bars: nothing to spare. "
                 + "Root-sum-square from " + SpreadTables.number(scatter.rssLow(), scatter) + " to "
                 + SpreadTables.number(scatter.rssHigh(), scatter) + ", worst case from "
                 + SpreadTables.number(scatter.worst(), scatter) + " to " + SpreadTables.number(scatter.best(), scatter)

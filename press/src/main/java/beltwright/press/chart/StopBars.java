@@ -12,7 +12,9 @@ import beltwright.quantity.Numbers;
 import beltwright.ride.PowerSheet;
 import java.util.List;
 
-/// The way to a stop from cruise as bars to one scale: open while the rider reacts, filled while the brake works.
+/// The way to a stop from cruise as bars to one scale: open while the rider reacts, filled while the brake works under
+/// a
+/// rider who leans back, hatched the rest of the way under one who stands stiff and upright.
 public final class StopBars {
     private static final double LEFT = 58;
     private static final double WIDE = 80;
@@ -41,9 +43,13 @@ public final class StopBars {
             var stop = row.stop();
             double bite = plot.px(stop.reactionM());
             double end = plot.px(stop.wholeM());
+            double leaning = Math.min(end, plot.px(row.leaningBack().wholeM()));
             sketch.text(new Point(LEFT - 3, y - 1.1), row.what(), Plot.LETTERS, Anchor.END);
             sketch.rectangle(LEFT, y - BAR / 2, bite, y + BAR / 2, LineClass.EDGE, Fill.PAPER);
-            sketch.rectangle(bite, y - BAR / 2, end, y + BAR / 2, LineClass.EDGE, Fill.INK);
+            sketch.rectangle(bite, y - BAR / 2, leaning, y + BAR / 2, LineClass.EDGE, Fill.INK);
+            if (end - leaning > 0.3) {
+                sketch.rectangle(leaning, y - BAR / 2, end, y + BAR / 2, LineClass.EDGE, Fill.STEEL);
+            }
             var metres = Numbers.fixed(stop.wholeM(), 1) + " m";
             sketch.text(new Point(end + 2, y - 1.1), metres, Plot.LETTERS, Anchor.START);
             tells.append(' ').append(row.what()).append(": ").append(metres).append('.');
@@ -53,7 +59,7 @@ public final class StopBars {
                 "stops-" + sheet.kit().id(),
                 "Way to a stop from "
                         + Numbers.significant(PushChart.KMH * sheet.board().cruiseMps(), 3) + " km/h",
-                "Way to a stop, reaction included." + tells,
+                "Way to a stop, reaction included, rider stiff and upright." + tells,
                 LEFT + WIDE + RIGHT,
                 BOTTOM + high + 3,
                 1,

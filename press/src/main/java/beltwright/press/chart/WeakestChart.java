@@ -5,6 +5,7 @@ import beltwright.press.drawing.Contour;
 import beltwright.press.drawing.Drawing;
 import beltwright.press.drawing.Entity.Text.Anchor;
 import beltwright.press.drawing.Fill;
+import beltwright.press.drawing.Lettering;
 import beltwright.press.drawing.LineClass;
 import beltwright.press.drawing.Placing;
 import beltwright.press.drawing.Point;
@@ -33,6 +34,7 @@ public final class WeakestChart {
     private final Plot.Scale x;
     private final double high;
     private final Plot plot;
+    private final List<Runnable> words = new ArrayList<>(); // over every line, on paper of their own
 
     private WeakestChart(WeakestLink.Chain chain) {
         this.chain = chain;
@@ -54,8 +56,15 @@ public final class WeakestChart {
             link(link, y);
             y -= ROW;
         }
-        worst(chain.driveNm(), "worst torque driving", plot.top() + 7, LineClass.HIDDEN);
-        worst(chain.brakeNm(), "braking", plot.top() + 2.5, LineClass.PHANTOM);
+        worst(chain.driveNm(), "worst torque driving", plot.top() + 7, LineClass.HIDDEN, Anchor.START);
+        // The line for driving runs past the lower words: they keep to the side where it is not.
+        worst(
+                chain.brakeNm(),
+                "braking",
+                plot.top() + 2.5,
+                LineClass.PHANTOM,
+                chain.brakeNm() < chain.driveNm() ? Anchor.END : Anchor.START);
+        words.forEach(Runnable::run);
         key();
         return new Drawing(
                 "weakest-" + chain.side(),
@@ -67,11 +76,12 @@ public final class WeakestChart {
                 List.of(new View("weakest", sketch.entities(), new Placing(1, Point.ORIGIN), null)));
     }
 
-    private void worst(double torqueNm, String words, double y, LineClass line) {
+    private void worst(double torqueNm, String words, double y, LineClass line, Anchor anchor) {
         if (Double.isFinite(torqueNm)) {
             double at = plot.px(torqueNm);
             sketch.line(at, BOTTOM, at, y + 3, line);
-            sketch.text(new Point(at + 1.2, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, Anchor.START);
+            double beside = anchor == Anchor.START ? at + 1.2 : at - 1.2;
+            sketch.text(new Point(beside, y), words + " " + Numbers.fixed(torqueNm, 1), Plot.SMALL, anchor);
         }
     }
 
@@ -124,7 +134,7 @@ public final class WeakestChart {
         sketch.text(new Point(LEFT - 2, y - 1), way, Plot.SMALL, Anchor.END);
         var words = TensionTables.torque(nominal, worst);
         if (Double.isNaN(nominal)) {
-            sketch.text(new Point(LEFT + 2, y - 1), words, Plot.SMALL, Anchor.START);
+            said(LEFT + 2, y, words);
             return;
         }
         boolean beyond = nominal > x.to();
@@ -146,7 +156,16 @@ public final class WeakestChart {
             double at = plot.px(worst);
             sketch.line(at, y - BAR / 2 - 1, at, y + BAR / 2 + 1, LineClass.OUTLINE);
         }
-        sketch.text(new Point(end + (beyond ? 3 : 2), y - 1), words, Plot.SMALL, Anchor.START);
+        said(end + (beyond ? 3 : 2), y, words);
+    }
+
+    /// Words that no line runs through: written last, each on paper of its own.
+    private void said(double at, double y, String text) {
+        words.add(() -> {
+            double end = at + Lettering.widthMm(text, Plot.SMALL, false);
+            sketch.rectangle(at - 0.5, y - 1.9, end + 0.5, y + 1.7, LineClass.DIMENSION, Fill.PAPER);
+            sketch.text(new Point(at, y - 1), text, Plot.SMALL, Anchor.START);
+        });
     }
 
     private String first(WeakestLink.Link link) {

@@ -54,6 +54,7 @@ public final class RideJson {
             var one = stops.addObject();
             one.set("usual", of(row.usual()));
             one.set("packFull", of(row.packFull()));
+            one.set("leaningBack", of(row.leaningBack()));
         }
         var braking = json.putArray("braking");
         for (var curve : sheet.braking()) {
@@ -90,6 +91,7 @@ public final class RideJson {
         DossierJson.number(one, "slowMps2", row.slow());
         DossierJson.number(one, "cruiseMps2", row.cruise());
         one.set("stop", of(row.stop()));
+        one.set("leaningBack", of(row.leaningBack()));
         one.put("governs", row.governs().toString()).put("note", row.note());
         return one;
     }

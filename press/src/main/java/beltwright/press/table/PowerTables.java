@@ -49,13 +49,19 @@ public final class PowerTables {
                     metres(usual.wholeM()),
                     metres(usual.timeS()),
                     metres(full.wayM()),
+                    metres(row.leaningBack().wayM()),
                     why));
         }
         return new Table(
-                List.of("from km/h", "way m", "with reaction m", "s", "pack full m", "held back by"),
+                List.of("from km/h", "way m", "with reaction m", "s", "pack full m", "leaning back m", "held back by"),
                 List.of(
                         "from %s km/h",
-                        "way %s m", "with reaction %s m", "%s s", "with the pack full way %s m", "held back by: %s"),
+                        "upright: way %s m",
+                        "with reaction %s m",
+                        "%s s",
+                        "with the pack full way %s m",
+                        "leaning back way %s m",
+                        "held back by: %s"),
                 rows);
     }
 
@@ -69,18 +75,35 @@ public final class PowerTables {
                     Numbers.fixed(row.cruise(), 2),
                     metres(row.stop().wayM()),
                     metres(row.stop().wholeM()),
+                    metres(row.leaningBack().wayM()),
                     row.governs() + (row.note().isEmpty() ? "" : "; " + row.note())));
         }
         return new Table(
-                List.of("what", "m/s² at 10 km/h", "at cruise", "way m", "with reaction m", "held back by"),
+                List.of(
+                        "what",
+                        "m/s² at 10 km/h",
+                        "at cruise",
+                        "way m",
+                        "with reaction m",
+                        "leaning back m",
+                        "held back by"),
                 List.of(
                         "%s",
-                        "slows down at %s m/s² at 10 km/h",
+                        "upright: slows down at %s m/s² at 10 km/h",
                         "%s at cruise",
                         "way %s m",
                         "with reaction %s m",
+                        "leaning back way %s m",
                         "held back by: %s"),
                 rows);
+    }
+
+    /// {@return for which rider the stops and what is left are told}
+    public static String stance(PowerSheet sheet) {
+        var road = sheet.board().road();
+        return "Rider stiff and upright: " + Numbers.fixed(100 * road.upright().drivenBrakingShare(), 0)
+                + " % of the weight is then on the driven axle. 'Leaning back' is the way of a rider who keeps "
+                + Numbers.fixed(100 * road.drivenBrakingShare(), 0) + " % there while braking.";
     }
 
     /// Two limits that one thing fades between, as one row: the key of its beginning, of its end, what it is called.
@@ -93,6 +116,7 @@ public final class PowerTables {
             "lost-link",
             "first-ride-current",
             "first-ride-ramp",
+            "first-ride-brake",
             "brake-current",
             "drive-current",
             "winding-from",

@@ -4,6 +4,7 @@ import beltwright.quantity.Numbers;
 import beltwright.spread.Odds;
 import beltwright.spread.Spread;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +12,11 @@ import org.jspecify.annotations.Nullable;
 /// A spread in rows, the same for terminal and page.
 public final class SpreadTables {
     private static final int NAMED = 3;
+    private static final double NOTICED = 0.25; // of a standard deviation, between nominal and middle
 
     private SpreadTables() {}
 
-    /// {@return findings with their odds; what is left at the worst limits and at percentiles of the kits drawn}
+    /// {@return findings with their odds; what is to spare at the worst limits and at percentiles of the kits drawn}
     public static Table findings(List<Odds> odds) {
         return new Table(
                 List.of("finding", "odds", "±", "worst", "1 %", "50 %", "99 %", "unit", "matters most"),
@@ -22,7 +24,7 @@ public final class SpreadTables {
                         "%s",
                         "holds in %s",
                         "± %s",
-                        "left at worst limits %s",
+                        "to spare at worst limits %s",
                         "1 %% of kits below %s",
                         "half below %s",
                         "99 %% below %s",
@@ -55,7 +57,7 @@ public final class SpreadTables {
         return o.finding().check() + (side.equals("kit") ? "" : ", " + side);
     }
 
-    /// {@return what is left of one finding: limits, root-sum-square and percentiles, smallest first}
+    /// {@return what is to spare in one finding: limits, root-sum-square and percentiles, smallest first}
     public static Table left(Odds o, Odds.Scatter s) {
         var rows = new ArrayList<List<String>>();
         var f = o.finding();
@@ -74,6 +76,38 @@ public final class SpreadTables {
         return new Table(List.of("", ""), rows);
     }
 
+    /// What 'to spare' means beside the 'left' of a rung.
+    public static final String SPARE =
+            "To spare: what there is less what is wanted. A rung's own 'left' is the distance itself, before what is to"
+                    + " stay free is taken off.";
+
+    /// {@return nominal, worst and the middle of the draws in words, and why the middle is not the nominal}
+    public static String words(Odds o, Odds.Scatter s) {
+        var f = o.finding();
+        double nominal = f.capacity() - f.demand();
+        double half = s.percentiles().get(Odds.Scatter.PERCENT.indexOf(50));
+        var unit = f.unit().isEmpty() ? "" : " " + f.unit();
+        var words = "To spare" + (f.unit().isEmpty() ? "" : " (" + f.unit() + ")") + ": nominal " + number(nominal, s)
+                + ", at the worst limits " + number(s.worst(), s) + "; half of the kits drawn have less than "
+                + number(half, s) + unit + ".";
+        if (Math.abs(half - nominal) < NOTICED * s.deviation()) {
+            return words;
+        }
+        var why = new ArrayList<String>();
+        o.matters().stream()
+                .filter(m -> m.pieces() > 1)
+                .max(Comparator.comparingDouble(Odds.Influence::share))
+                .ifPresent(
+                        m -> why.add("the worst of several pieces counts, each drawn on its own (" + where(m) + ")"));
+        if (Math.abs(s.middle() - nominal) >= NOTICED * s.deviation()) {
+            why.add(
+                    "limits are not even about their nominal: with every dimension in the middle of its limits there is "
+                            + number(s.middle(), s) + unit);
+        }
+        return words + " That is not the nominal, because "
+                + (why.isEmpty() ? "what is drawn does not act in proportion" : String.join(", and ", why)) + ".";
+    }
+
     /// {@return what moves one finding, most first}
     public static Table matters(Odds o) {
         return new Table(
@@ -84,7 +118,7 @@ public final class SpreadTables {
                                 percent(m.share()),
                                 m.typed(),
                                 where(m),
-                                m.rising() ? "leaves more" : "leaves less",
+                                m.rising() ? "more to spare" : "less to spare",
                                 m.distribution().toString()))
                         .toList());
     }
