@@ -70,7 +70,8 @@ class TensionTrialTest {
         assertThat(page.locator(".how").first().textContent())
                 .contains("loosest wheel angle", "a phone with a tuner app", "pluck here");
         assertThat(band(page)).isEqualTo(TensionTables.band(card(kit())));
-        assertThat(page.locator("section.belt > figure svg.drawing").first().textContent()).contains("target", "least", "most");
+        assertThat(page.locator("section.belt > figure svg.drawing").first().textContent())
+                .contains("target", "least", "most");
 
         var edit = kit().drives().getFirst().motorScrew().id() + ".strength=A2-70";
         page.navigate(tried.at("kits/" + KIT + "/tension?set=" + URLEncoder.encode(edit, StandardCharsets.UTF_8)));
