@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
         name = "mend",
         description = {
             "Find for each failing finding the smallest single change that mends it.",
-            "It makes nothing else worse: set otherwise, a screw, spacer, riser or belt of a standard size, or another part of"
+            "It makes nothing else worse: set otherwise, a screw, pin, spacer, riser or belt of a standard size, or another part of"
                     + " the shelf. Nothing is saved."
         },
         footer = {

@@ -14,13 +14,13 @@ import java.util.Random;
 import java.util.TreeSet;
 
 /// Edits of a kit and its parts: drawn from a seed, or one for every dimension.
-final class Edits {
+public final class Edits {
     private static final Provenance ANY = new Provenance(Source.MEASURED, "");
 
     private Edits() {}
 
     /// {@return so many edits of dimensions of this kit, the same for the same seed}
-    static List<Edit> seeded(String kitId, long seed, int count) {
+    public static List<Edit> seeded(String kitId, long seed, int count) {
         var random = new Random(seed);
         var all = new ArrayList<>(everyDimension(kitId, 0.01 + random.nextDouble() * 0.1));
         var edits = new ArrayList<Edit>();
@@ -31,7 +31,7 @@ final class Edits {
     }
 
     /// {@return one edit for every known dimension of the kit, of each of its parts and of its task, moved by a share}
-    static List<Edit> everyDimension(String kitId, double share) {
+    public static List<Edit> everyDimension(String kitId, double share) {
         Kit kit = DemoKits.SHELF.kit(kitId);
         var documents = new TreeSet<>(kit.parts().keySet());
         documents.add(kitId);

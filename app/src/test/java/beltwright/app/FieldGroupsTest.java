@@ -30,6 +30,12 @@ class FieldGroupsTest {
             Set.of(
                     "axle-fatigue",
                     "belted-axle-fatigue",
+                    "dowel-fit-hanger",
+                    "dowel-fit-mount",
+                    "dowel-reach",
+                    "dowel-room",
+                    "hanger-joint-flange", // of a mount with dowel pins
+                    "hanger-strike-flange",
                     "motor-bearing-life",
                     "motor-bearing-static",
                     "motor-shaft",

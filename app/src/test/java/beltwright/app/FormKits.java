@@ -12,27 +12,50 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /// Kits of the demo with parts that none of them has, for tests that ask every check.
-final class FormKits {
-    static final String PINNED = "harbour-mile";
-    static final String CLAMPED = "market-hill-single";
+public final class FormKits {
+    public static final String PINNED = "harbour-mile";
+    public static final String CLAMPED = "market-hill-single";
 
     private FormKits() {}
 
-    /// {@return the demo, its flanged mount held by two dowel pins}
-    static Shelf pinned() {
-        return DemoKits.SHELF.with(edits(
+    /// {@return edits after which the flanged kit of the demo has no dowel pins in its seat, and these}
+    static String[] loose(String... more) {
+        return Stream.concat(
+                        Stream.of(
+                                PINNED + ".joints.left mount on hanger={by: screws, of: [left mount, hanger],"
+                                        + " with: [left flange screws, threadlocker]}",
+                                PINNED + ".seats.left dowel pins="),
+                        Stream.of(more))
+                .toArray(String[]::new);
+    }
+
+    /// {@return edits after which that kit has neither pins nor holes for them, so that friction alone holds, and
+    /// these}
+    static String[] bare(String... more) {
+        return loose(Stream.concat(Stream.of("mount-flange.dowels=0"), Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    /// {@return the demo, its flanged mount held by its screws alone}
+    static Shelf screwed() {
+        return DemoKits.SHELF.with(edits(bare()));
+    }
+
+    /// {@return the demo, its flanged mount held by two dowel pins of which the mount alone tells}
+    public static Shelf pinned() {
+        return DemoKits.SHELF.with(edits(loose(
                 "mount-flange.dowels=2",
                 "mount-flange.dowelMm=4 ±0.01",
                 "mount-flange.dowelArmMm=15 ±0.05",
                 "mount-flange.dowelDepthMm=6 ±0.2",
-                "mount-flange.dowelMaterial=steel-dowel"));
+                "mount-flange.dowelMaterial=steel-dowel")));
     }
 
     /// {@return the demo, a drive pulley of one motor clamped on its shaft: round bore, no set screws, screws M4
     /// across the slit of its hub, 7 mm from the axis}
     ///
     /// @param screws how many are in the box; two are wanted
-    static Shelf clamped(int screws, String... more) {
+    public static Shelf clamped(int screws, String... more) {
         var clamp = edits(
                 "pulley-15.boreForm=round",
                 "pulley-15.setScrews=0",

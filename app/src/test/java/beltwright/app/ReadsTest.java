@@ -80,6 +80,7 @@ class ReadsTest {
     static void moveEverything() {
         DemoKits.ids().forEach(id -> moveEverything(DemoKits.SHELF, id));
         moveEverything(FormKits.pinned(), FormKits.PINNED);
+        moveEverything(FormKits.screwed(), FormKits.PINNED);
         moveEverything(FormKits.clamped(2), FormKits.CLAMPED);
     }
 

@@ -31,6 +31,11 @@ final class StepWords {
             "A broken axle throws the rider. One that was struck, dropped hard or bent is scrap; every 20 rides take the"
                     + " wheel off and look for cracks at its step (common practice, no source).";
 
+    /// - Source: common practice, no source.
+    private static final String PINS =
+            "Wear eye protection: a hardened pin splinters under a steel hammer, so press it or use a brass drift. Wipe"
+                    + " chips out of the holes, never blow them out; fingers out of the press.";
+
     private StepWords() {}
 
     static String title(Joint joint) {
@@ -84,7 +89,7 @@ final class StepWords {
                     if (added.role() == Role.DRIVE_PULLEY) {
                         pulley(d, does);
                     } else {
-                        clamp(d, does);
+                        clamp(d, joint, does);
                     }
                 });
             case SCREWS -> screws(kit, joint, does);
@@ -125,12 +130,14 @@ final class StepWords {
         return does;
     }
 
-    private static void clamp(Drive d, List<String> does) {
+    private static void clamp(Drive d, Joint joint, List<String> does) {
+        press(joint, does);
         double angle = d.placement().aboveAxleDeg().nominal();
         does.add("Set the outer face of the plate "
                 + Numbers.fixed(d.placement().plateInsetMm().nominal(), 1) + " mm inside the end face of the hanger.");
         does.add("Turn the mount so that the motor will lie " + d.placement().motor() + " of the axle, "
                 + Numbers.fixed(Math.abs(angle), 0) + "° " + (angle < 0 ? "below" : "above") + " its line.");
+        overPins(joint, does);
         does.add("Tighten the clamp screws in turn, a little at a time, so that the gap stays even.");
     }
 
@@ -159,6 +166,7 @@ final class StepWords {
     }
 
     private static void flange(Kit kit, Joint joint, List<String> does) {
+        press(joint, does);
         drive(kit, joint).ifPresent(d -> {
             double angle = d.placement().aboveAxleDeg().nominal();
             does.add("Turn the mount to the position in which the motor will lie "
@@ -166,7 +174,27 @@ final class StepWords {
                     + " of the axle, " + Numbers.fixed(Math.abs(angle), 0) + "° " + (angle < 0 ? "below" : "above")
                     + " its line; the holes allow no other near it.");
         });
+        overPins(joint, does);
         does.add("Tighten the screws crosswise, a little at a time.");
+    }
+
+    private static boolean pinned(Joint joint) {
+        return joint.with().stream().anyMatch(s -> s.role() == Role.DOWEL_PINS);
+    }
+
+    /// Pins go in before the screws: what screws pull on tilts, and nobody sees it.
+    private static void press(Joint joint, List<String> does) {
+        if (pinned(joint)) {
+            does.add("Clean and lightly oil the dowel holes. Press each pin straight into the hanger, slowly, until it"
+                    + " stands on the bottom of its hole.");
+        }
+    }
+
+    private static void overPins(Joint joint, List<String> does) {
+        if (pinned(joint)) {
+            does.add("Slide the mount over the pins by hand until it lies flat, without play; never pull it on with its"
+                    + " screws.");
+        }
     }
 
     private static void idler(Kit kit, Joint joint, List<String> does) {
@@ -279,6 +307,9 @@ final class StepWords {
                     cautions.add("Keep fingers out from between wheel pulley and plate.");
                 }
             }
+        }
+        if (pinned(joint)) {
+            cautions.add(PINS);
         }
         if (carriesBelt(kit, joint)) {
             cautions.add(PLASTIC);

@@ -2,6 +2,7 @@ package beltwright.assembly;
 
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
+import beltwright.part.DowelPin;
 import beltwright.part.Nut;
 import beltwright.part.Screw;
 import beltwright.part.ScrewHead;
@@ -22,6 +23,7 @@ final class Tools {
             switch (kit.seat(seat).part()) {
                 case Screw s -> tools.add(hexKey(s.head(), s.thread()));
                 case Nut n -> tools.add(Numbers.plain(n.thread().hexagonMm()) + " mm spanner or socket");
+                case DowelPin p -> tools.add("vice with soft jaws, or brass drift");
                 default -> {}
             }
         }

@@ -81,6 +81,11 @@ public final class BeltRating {
         return widthMm >= WIDTH_MM.getFirst() && widthMm <= WIDTH_MM.getLast();
     }
 
+    /// {@return this width, or the widest that the page holds (mm)}
+    public static double upTo(double widthMm) {
+        return Math.min(widthMm, WIDTH_MM.getLast());
+    }
+
     /// {@return k_b (1), which grows faster than the width}
     public static double widthFactor(double widthMm) {
         int i = below(WIDTH_MM, widthMm, "belt width", "mm");

@@ -100,7 +100,7 @@ public final class Assumed {
     /// that is unknown or nothing}
     public static SortedMap<SeatName, Dimension> misses(Kit kit) {
         var scatter = scatter(kit);
-        double most = scatter.nominal();
+        double most = scatter.upper();
         var misses = new TreeMap<SeatName, Dimension>();
         if (most > 0) {
             var miss = new Dimension(scatter.of(), scatter.text(), 0, -most, most, scatter.provenance());

@@ -2,6 +2,7 @@ package beltwright.check;
 
 import beltwright.kit.Role;
 import beltwright.kit.SeatName;
+import beltwright.layout.LayoutSolver;
 import beltwright.power.RoadLoad;
 import beltwright.quantity.Range;
 import beltwright.strength.Axle;
@@ -14,12 +15,12 @@ import beltwright.strength.Tightening;
 ///
 /// The side force of a corner tips the wheel of one side up and that of the other down. Rider and board lean, so both
 /// wheels keep their load. A belt on a pulley beside the hanger can lift what the wheel presses: where that is so, more
-/// pull or more weight is not worse. So the worst is sought over both limits of either, and the best is never above the
-/// nominal.
+/// pull or more weight is not worse. So the worst is sought over both limits of either, and over both limits of where
+/// bearings, tread and belt stand: loads are linear in these and in one over the distance of the bearings, so nothing
+/// between the limits is worse. The best leaves those stations at nominal and is never above the nominal.
 ///
 /// - Source: statics.
-/// - Neglects: the push along the road, which the motor makes and which is less than the belt's pull; limits of the
-///   bearings' stations.
+/// - Neglects: the push along the road, which the motor makes and which is less than the belt's pull.
 final class AxleLoad {
     /// What the wheel does.
     enum Case {
@@ -72,13 +73,29 @@ final class AxleLoad {
     private final Wheel otherWheel;
     private final double pullN;
     private final double otherPullN;
-    private final double treadMm;
-    private final double innerMm;
-    private final double outerMm;
-    private final double beltFromMm;
-    private final double beltToMm;
+    private final Ends inner;
+    private final Ends span;
+    private final Ends tread;
+    private final Ends belt;
     private final double sinFrom;
     private final double sinTo;
+
+    /// The two ends of a station's limits, where the worst is sought; twice the nominal elsewhere.
+    private record Ends(double fromMm, double toMm) {
+        static final Ends NONE = new Ends(0, 0);
+
+        static Ends of(At at, Range r) {
+            return at == At.WORST ? new Ends(r.low(), r.high()) : new Ends(r.nominal(), r.nominal());
+        }
+
+        double mm(int end) {
+            return end == 0 ? fromMm : toMm;
+        }
+
+        int count() {
+            return fromMm == toMm ? 1 : 2;
+        }
+    }
 
     /// @param motorNm torque of the motor; without meaning where no belt is asked for
     AxleLoad(Subject s, At at, double motorNm) {
@@ -87,22 +104,20 @@ final class AxleLoad {
         var other = at == At.WORST ? At.BEST : At.NOMINAL;
         wheel = Wheel.of(s, at);
         otherWheel = belted ? Wheel.of(s, other) : wheel;
-        treadMm = at.most(tread(s));
-        innerMm = innerMm(s);
-        outerMm = outerMm(s);
+        inner = Ends.of(at, inner(s));
+        span = Ends.of(at, LayoutSolver.bearingSpanMm(s.end()));
+        tread = Ends.of(at, LayoutSolver.treadFromBearingMm(s.end()));
         if (belted) {
             pullN = Tension.pullN(s, at, motorNm);
             otherPullN = at == At.NOMINAL ? pullN : Tension.pullN(s, other, DrivePull.worstNm(s, other));
-            beltFromMm = at.least(s.at().wheelRimMiddleMm());
-            beltToMm = at.most(s.at().wheelRimMiddleMm());
+            belt = Ends.of(at, LayoutSolver.beltFromBearingMm(s.drive()));
             var above = s.drive().placement().aboveAxleDeg();
             sinFrom = Math.sin(Math.toRadians(at == At.NOMINAL ? above.nominal() : above.lower()));
             sinTo = Math.sin(Math.toRadians(at == At.NOMINAL ? above.nominal() : above.upper()));
         } else {
             pullN = 0;
             otherPullN = 0;
-            beltFromMm = 0;
-            beltToMm = 0;
+            belt = Ends.NONE;
             sinFrom = 0;
             sinTo = 0;
         }
@@ -128,27 +143,28 @@ final class AxleLoad {
     }
 
     private static Range tread(Subject s) {
-        return s.endAt().wheelInnerMm().plus(s.endAt().wheelOuterMm()).times(0.5);
+        return s.endAt().coreMiddleMm().plus(s.end().wheel().coreOffsetMm());
     }
 
     /// {@return middle of the inner bearing from the end face (mm)}
-    static double innerMm(Subject s) {
-        return (s.endAt().ringOuterMm().nominal()
-                        + s.endAt().innerBearingOuterMm().nominal())
-                / 2;
+    static Range inner(Subject s) {
+        return s.endAt()
+                .ringOuterMm()
+                .plus(Range.of(s.end().innerBearing().widthMm()).times(0.5));
     }
 
     /// {@return middle of the outer bearing from the end face (mm)}
-    static double outerMm(Subject s) {
-        return s.endAt().innerBearingOuterMm().nominal()
-                + s.end().coreSpacer().lengthMm().nominal()
-                + s.end().outerBearing().widthMm().nominal() / 2;
+    private static Range outer(Subject s) {
+        return s.endAt()
+                .innerBearingOuterMm()
+                .plus(s.end().coreSpacer().lengthMm())
+                .plus(Range.of(s.end().outerBearing().widthMm()).times(0.5));
     }
 
     /// {@return tension of the axle (N) by its nut, the more the worse}
     static double nutN(Subject s, At at) {
         var thread = s.kit().hanger().axleThread();
-        double scatter = Assumed.scatter(s.kit()).nominal() / 100;
+        double scatter = Assumed.scatter(s.kit()).upper() / 100;
         double factor = switch (at) {
             case WORST -> 1 + scatter;
             case NOMINAL -> s.kit().chance().tightened(new SeatName(s.side(), Role.AXLE_NUT));
@@ -159,74 +175,145 @@ final class AxleLoad {
                         thread, Tightening.axleNutNm(thread), Tightening.FRICTION, Tightening.nutFrictionMm(thread));
     }
 
-    /// {@return bending (N·m) at a section of the axle}
-    double bendingNm(double sectionMm, Case load) {
-        double up = upNm(sectionMm, load, wheel);
-        return belted
-                ? decided(
-                        up,
-                        upNm(sectionMm, load, otherWheel),
-                        further(perN(sectionMm, beltFromMm), perN(sectionMm, beltToMm)))
-                : Math.abs(up);
+    /// {@return bending (N·m) at a section of the axle, whose station counts from the end face (mm)}
+    double bendingNm(Range sectionMm, Case load) {
+        return bending(beyondBearing(sectionMm), load);
+    }
+
+    /// {@return bending (N·m) at the inner bearing, wherever it sits}
+    double bendingAtBearingNm(Case load) {
+        return bending(Ends.NONE, load);
     }
 
     /// {@return bending (N·m) at a section by the wheel alone, without a sign}
-    double wheelNm(double sectionMm, Case load) {
-        return Math.abs(upNm(sectionMm, load, wheel));
+    double wheelNm(Range sectionMm, Case load) {
+        var section = beyondBearing(sectionMm);
+        double most = 0;
+        for (int i = 0; i < section.count(); i++) {
+            for (int k = 0; k < span.count(); k++) {
+                for (int t = 0; t < tread.count(); t++) {
+                    most = Math.max(most, Math.abs(upNm(section.mm(i), load, wheel, tread.mm(t), span.mm(k))));
+                }
+            }
+        }
+        return most;
+    }
+
+    /// {@return stations of a section beyond the inner bearing}
+    private Ends beyondBearing(Range sectionMm) {
+        var y = Ends.of(at, sectionMm);
+        return new Ends(y.fromMm() - inner.toMm(), y.toMm() - inner.fromMm());
+    }
+
+    private double bending(Ends section, Case load) {
+        var worst = new Joined();
+        for (int i = 0; i < section.count(); i++) {
+            double x = section.mm(i);
+            for (int k = 0; k < span.count(); k++) {
+                double between = span.mm(k);
+                for (int t = 0; t < tread.count(); t++) {
+                    worst.up(upNm(x, load, wheel, tread.mm(t), between));
+                    if (belted) {
+                        worst.up(upNm(x, load, otherWheel, tread.mm(t), between));
+                    }
+                }
+                for (int b = 0; b < belt.count(); b++) {
+                    double perN = momentNm(x, 1, outerN(1, 0, belt.mm(b), between), between);
+                    worst.pull(perN * pullN);
+                    worst.pull(perN * otherPullN);
+                }
+                worst.join();
+            }
+        }
+        return worst.root();
     }
 
     /// {@return radial load (N) of one of the two bearings}
     double bearingN(boolean outer, Case load) {
-        double up = upN(outer, load, wheel);
-        return belted
-                ? decided(
-                        up,
-                        upN(outer, load, otherWheel),
-                        further(taken(outer, 1, beltFromMm), taken(outer, 1, beltToMm)))
-                : Math.abs(up);
+        var worst = new Joined();
+        for (int k = 0; k < span.count(); k++) {
+            double between = span.mm(k);
+            for (int t = 0; t < tread.count(); t++) {
+                worst.up(upN(outer, load, wheel, tread.mm(t), between));
+                if (belted) {
+                    worst.up(upN(outer, load, otherWheel, tread.mm(t), between));
+                }
+            }
+            for (int b = 0; b < belt.count(); b++) {
+                double perN = outerN(1, 0, belt.mm(b), between);
+                perN = outer ? perN : 1 - perN;
+                worst.pull(perN * pullN);
+                worst.pull(perN * otherPullN);
+            }
+            worst.join();
+        }
+        return worst.root();
     }
 
-    private double upNm(double sectionMm, Case load, Wheel by) {
-        return Axle.bendingNm(sectionMm, by.upN(load), treadMm, innerMm, outerMm)
-                + Axle.coupledNm(sectionMm, by.coupleNm(load), innerMm, outerMm);
+    /// What the outer bearing takes (N) of a force and a couple on the wheel.
+    private static double outerN(double forceN, double coupleNm, double atMm, double spanMm) {
+        return Axle.outerN(forceN, atMm, 0, spanMm) + Axle.coupleN(coupleNm, 0, spanMm);
     }
 
-    /// Bending (N·m) by each newton of the belt's pull.
-    private double perN(double sectionMm, double beltMm) {
-        return Axle.bendingNm(sectionMm, 1, beltMm, innerMm, outerMm);
+    /// Bending (N·m) at a section so far beyond the inner bearing.
+    private static double momentNm(double sectionMm, double forceN, double outerN, double spanMm) {
+        return ((forceN - outerN) * Math.max(0, -sectionMm) + outerN * Math.max(0, spanMm - sectionMm)) / 1000;
     }
 
-    private double upN(boolean outer, Case load, Wheel by) {
-        return taken(outer, by.upN(load), treadMm)
-                + (outer ? 1 : -1) * Axle.coupleN(by.coupleNm(load), innerMm, outerMm);
+    private static double upNm(double sectionMm, Case load, Wheel by, double treadMm, double spanMm) {
+        return momentNm(sectionMm, by.upN(load), outerN(by.upN(load), by.coupleNm(load), treadMm, spanMm), spanMm);
     }
 
-    private double taken(boolean outer, double forceN, double atMm) {
-        return outer ? Axle.outerN(forceN, atMm, innerMm, outerMm) : Axle.innerN(forceN, atMm, innerMm, outerMm);
+    private static double upN(boolean outer, Case load, Wheel by, double treadMm, double spanMm) {
+        double taken = outerN(by.upN(load), by.coupleNm(load), treadMm, spanMm);
+        return outer ? taken : by.upN(load) - taken;
     }
 
-    /// {@return what decides of wheel and belt together, over both ends of either}
-    private double decided(double up, double otherUp, double perN) {
-        double pull = perN * pullN;
-        double otherPull = perN * otherPullN;
-        double one = decided(joined(up, pull), joined(otherUp, pull));
-        return at == At.NOMINAL ? one : decided(one, decided(joined(up, otherPull), joined(otherUp, otherPull)));
-    }
+    /// What decides of wheel and belt together, over both ends of either. The length of a vector has no peak between
+    /// two ends, so the greatest and the least of each are enough.
+    private final class Joined {
+        private double upLeast = Double.POSITIVE_INFINITY;
+        private double upMost = Double.NEGATIVE_INFINITY;
+        private double pullLeast = Double.POSITIVE_INFINITY;
+        private double pullMost = Double.NEGATIVE_INFINITY;
+        private double square = at == At.BEST ? Double.POSITIVE_INFINITY : 0;
 
-    private double decided(double one, double other) {
-        return at == At.BEST ? Math.min(one, other) : Math.max(one, other);
-    }
+        void up(double up) {
+            upLeast = Math.min(upLeast, up);
+            upMost = Math.max(upMost, up);
+        }
 
-    /// The belt pulls at a right angle to what is up only where the motor is level with the axle.
-    private double joined(double up, double pull) {
-        double sin = up * pull >= 0 == (at != At.BEST) ? sinTo : sinFrom;
-        double along = up + pull * sin;
-        return Math.sqrt(along * along + pull * pull * (1 - sin * sin));
-    }
+        void pull(double pull) {
+            pullLeast = Math.min(pullLeast, pull);
+            pullMost = Math.max(pullMost, pull);
+        }
 
-    private double further(double one, double other) {
-        boolean first = Math.abs(one) >= Math.abs(other);
-        return first == (at != At.BEST) ? one : other;
+        /// These were the ends at one place of section and bearings.
+        void join() {
+            decided(squared(upLeast, pullLeast));
+            decided(squared(upLeast, pullMost));
+            decided(squared(upMost, pullLeast));
+            decided(squared(upMost, pullMost));
+            upLeast = Double.POSITIVE_INFINITY;
+            upMost = Double.NEGATIVE_INFINITY;
+            pullLeast = Double.POSITIVE_INFINITY;
+            pullMost = Double.NEGATIVE_INFINITY;
+        }
+
+        private void decided(double other) {
+            square = at == At.BEST ? Math.min(square, other) : Math.max(square, other);
+        }
+
+        double root() {
+            return Math.sqrt(square);
+        }
+
+        /// The belt pulls at a right angle to what is up only where the motor is level with the axle.
+        private double squared(double up, double pull) {
+            double sin = up * pull >= 0 == (at != At.BEST) ? sinTo : sinFrom;
+            double along = up + pull * sin;
+            return along * along + pull * pull * (1 - sin * sin);
+        }
     }
 
     /// Writes the lines up to what is on the wheel in this case: F_w up, and the couple M_s; and what the bearings
@@ -257,16 +344,16 @@ final class AxleLoad {
             w.given("M_s", "no side force here", 0, "N·m", "statics");
         }
         w.given("y_w", "middle of the tread from the end face", tread(s), "layout");
-        w.given("y_1", "middle of the inner bearing from the end face", innerMm(s), "mm", "layout");
-        w.given("y_2", "middle of the outer bearing from the end face", outerMm(s), "mm", "layout");
+        w.given("y_1", "middle of the inner bearing from the end face", inner(s), "layout");
+        w.given("y_2", "middle of the outer bearing from the end face", outer(s), "layout");
         var nominal = new AxleLoad(s, At.NOMINAL, 0);
         w.line(
                 "R_2",
                 "(F_w·(y_w − y_1) + 1000·M_s)/(y_2 − y_1)",
-                nominal.upN(true, load, wheel),
+                nominal.upN(true, load),
                 "N",
                 "up, by the outer bearing");
-        w.line("R_1", "F_w − R_2", nominal.upN(false, load, wheel), "N", "up, by the inner bearing");
+        w.line("R_1", "F_w − R_2", nominal.upN(false, load), "N", "up, by the inner bearing");
     }
 
     /// Writes the lines of the belt's pull on the two bearings, along its own direction.
@@ -280,36 +367,38 @@ final class AxleLoad {
         w.line(
                 "B_2",
                 "P·(y_b − y_1)/(y_2 − y_1)",
-                taken(true, pullN, beltFromMm),
+                outerN(pullN, 0, belt.fromMm(), span.fromMm()),
                 "N",
                 "towards the motor, by the outer bearing");
-        w.line("B_1", "P − B_2", taken(false, pullN, beltFromMm), "N", "towards the motor, by the inner bearing");
+        w.line(
+                "B_1",
+                "P − B_2",
+                pullN - outerN(pullN, 0, belt.fromMm(), span.fromMm()),
+                "N",
+                "towards the motor, by the inner bearing");
     }
 
-    /// Writes the lines up to the bending M_x at the section y.
+    /// Writes the lines up to the bending M_x at the section y, this load being at nominal.
     void writeBending(Working w, double sectionMm, Case load) {
-        w.line(
-                "M_up",
-                "(R_1·max(0, y_1 − y) + R_2·max(0, y_2 − y))/1000",
-                upNm(sectionMm, load, wheel),
-                "N·m",
-                "bending by the wheel");
+        double x = sectionMm - inner.fromMm();
+        var up = upNm(x, load, wheel, tread.fromMm(), span.fromMm());
+        w.line("M_up", "(R_1·max(0, y_1 − y) + R_2·max(0, y_2 − y))/1000", up, "N·m", "bending by the wheel");
+        double all = bending(new Ends(x, x), load);
         if (!belted) {
-            w.line("M_x", "abs(M_up)", bendingNm(sectionMm, load), "N·m", "bending of the axle");
+            w.line("M_x", "abs(M_up)", all, "N·m", "bending of the axle");
             return;
         }
         w.line(
                 "M_b",
                 "(B_1·max(0, y_1 − y) + B_2·max(0, y_2 − y))/1000",
-                perN(sectionMm, beltFromMm) * pullN,
+                momentNm(x, pullN, outerN(pullN, 0, belt.fromMm(), span.fromMm()), span.fromMm()),
                 "N·m",
                 "bending by the belt");
-        w.line(
-                "M_x",
-                "√((M_up + M_b·sin(β·π/180))^2 + (M_b·cos(β·π/180))^2)",
-                bendingNm(sectionMm, load),
-                "N·m",
-                "both, as vectors");
+        w.line("M_x", "√((M_up + M_b·sin(β·π/180))^2 + (M_b·cos(β·π/180))^2)", all, "N·m", "both, as vectors");
+    }
+
+    private double upN(boolean outer, Case load) {
+        return upN(outer, load, wheel, tread.fromMm(), span.fromMm());
     }
 
     /// Writes the line of what a bearing bears, F_r.

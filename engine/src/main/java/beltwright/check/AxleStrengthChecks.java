@@ -5,6 +5,7 @@ import beltwright.kit.Role;
 import beltwright.part.Hanger;
 import beltwright.part.Material.Property;
 import beltwright.quantity.Numbers;
+import beltwright.quantity.Range;
 import beltwright.strength.Axle;
 import beltwright.strength.Fatigue;
 import beltwright.strength.ShaftStress;
@@ -53,12 +54,16 @@ final class AxleStrengthChecks {
             this.words = words;
         }
 
-        double atMm(Subject s) {
+        Range atMm(Subject s) {
             return switch (this) {
-                case STEP -> 0;
-                case BEARING -> AxleLoad.innerMm(s);
-                case THREAD -> s.endAt().threadBeginsMm().nominal();
+                case STEP -> Range.ZERO;
+                case BEARING -> AxleLoad.inner(s);
+                case THREAD -> s.endAt().threadBeginsMm();
             };
+        }
+
+        double bendingNm(Subject s, AxleLoad load, Case of) {
+            return this == BEARING ? load.bendingAtBearingNm(of) : load.bendingNm(atMm(s), of);
         }
 
         double diameterMm(Subject s, At at) {
@@ -72,7 +77,7 @@ final class AxleStrengthChecks {
         /// Writes the lines of its station y and its diameter d.
         void write(Subject s, Working w) {
             var hanger = s.kit().hanger();
-            w.given("y", words + ", from the end face", atMm(s), "mm", "layout");
+            w.given("y", words + ", from the end face", atMm(s), "layout");
             if (this == THREAD) {
                 w.line("d_a", "d_s − 1.226869·p_s", diameterMm(s, At.NOMINAL), "mm", "ISO 724");
             } else {
@@ -196,8 +201,7 @@ final class AxleStrengthChecks {
         @Override
         double stressMpa(Subject s, At at, AxleLoad load, Section section, Case of) {
             double d = section.diameterMm(s, at);
-            return ShaftStress.bendingMpa(load.bendingNm(section.atMm(s), of), d)
-                    + Axle.axialMpa(AxleLoad.nutN(s, at), d);
+            return ShaftStress.bendingMpa(section.bendingNm(s, load, of), d) + Axle.axialMpa(AxleLoad.nutN(s, at), d);
         }
 
         @Override
@@ -214,7 +218,7 @@ final class AxleStrengthChecks {
             load.writeBelt(s, w);
             AxleLoad.writeNut(s, w);
             worst.section.write(s, w);
-            load.writeBending(w, worst.section.atMm(s), worst.load);
+            load.writeBending(w, worst.section.atMm(s).nominal(), worst.load);
             w.line(
                     "σ",
                     "32000·M_x/(π·d_a^3) + 4·F_n/(π·d_a^2)",
@@ -308,7 +312,7 @@ final class AxleStrengthChecks {
 
         private static double meanMpa(Subject s, At at, AxleLoad load, Section section) {
             double d = section.diameterMm(s, at);
-            return notch(s, at, section) * ShaftStress.bendingMpa(load.bendingNm(section.atMm(s), Case.RIDING), d)
+            return notch(s, at, section) * ShaftStress.bendingMpa(section.bendingNm(s, load, Case.RIDING), d)
                     + Axle.axialMpa(AxleLoad.nutN(s, at), d);
         }
 
@@ -333,7 +337,7 @@ final class AxleStrengthChecks {
             load.writeBelt(s, w);
             AxleLoad.writeNut(s, w);
             worst.section.write(s, w);
-            load.writeBending(w, worst.section.atMm(s), Case.RIDING);
+            load.writeBending(w, worst.section.atMm(s).nominal(), Case.RIDING);
             double tensile = Made.given(w, "S_ut", s, hanger.id() + ".axleMaterial", material, Property.TENSILE);
             writeNotch(s, w, worst.section, tensile);
             w.given("k_road", Assumed.road(s.kit()));

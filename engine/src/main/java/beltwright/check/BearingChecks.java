@@ -270,9 +270,16 @@ final class BearingChecks {
         private static Range shoulder(Subject s) {
             var in = s.end().innerBearing();
             var out = s.end().outerBearing();
-            return Range.exact(Math.min(
-                    shoulder(in.boreMm().nominal(), in.outsideMm().nominal()),
-                    shoulder(out.boreMm().nominal(), out.outsideMm().nominal())));
+            return new Range(
+                    Math.min(
+                            shoulder(in.boreMm().lower(), in.outsideMm().lower()),
+                            shoulder(out.boreMm().lower(), out.outsideMm().lower())),
+                    Math.min(
+                            shoulder(in.boreMm().nominal(), in.outsideMm().nominal()),
+                            shoulder(out.boreMm().nominal(), out.outsideMm().nominal())),
+                    Math.min(
+                            shoulder(in.boreMm().upper(), in.outsideMm().upper()),
+                            shoulder(out.boreMm().upper(), out.outsideMm().upper())));
         }
 
         private static Range widest(Subject s) {
@@ -309,6 +316,12 @@ final class BearingChecks {
                     shoulder.nominal(),
                     "mm",
                     "shoulder of the inner ring");
+            w.line(
+                    "a_min",
+                    "min(d1_min + 0.35·(D1_min − d1_min), d2_min + 0.35·(D2_min − d2_min))",
+                    shoulder.low(),
+                    "mm",
+                    "of the smallest bearing");
             out.set(widest, shoulder);
         }
 
@@ -319,7 +332,7 @@ final class BearingChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "sleeves of at most " + mostMm(r.capacity()) + " outside diameter";
+            return "sleeves of at most " + mostMm(r.capacityWorst()) + " outside diameter";
         }
     }
 }

@@ -8,7 +8,6 @@ import beltwright.kit.Role;
 import beltwright.layout.DrawnDimension;
 import beltwright.layout.DrawnDimension.Along;
 import beltwright.layout.DrawnDimension.View;
-import beltwright.layout.LayoutSolver;
 import beltwright.part.ToothedRim;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
@@ -321,13 +320,8 @@ final class BeltChecks {
 
         @Override
         Range teeth(Subject s) {
-            var wrap = LayoutSolver.driveWrapRad(s.drive(), s.at().centreDistanceMm());
-            return new Range(whole(s, wrap.low()), whole(s, wrap.nominal()), whole(s, wrap.high()));
-        }
-
-        private static double whole(Subject s, double wrapRad) {
-            return Math.floor(
-                    PitchLine.teethInMesh(s.drive().drivePulley().rim().teeth(), wrapRad));
+            var teeth = s.at().teethInMesh();
+            return new Range(Math.floor(teeth.low()), Math.floor(teeth.nominal()), Math.floor(teeth.high()));
         }
 
         @Override
@@ -342,8 +336,8 @@ final class BeltChecks {
 
         @Override
         public String says(Subject s, Reading r) {
-            return Numbers.fixed(r.capacity(), 0) + " whole (" + Numbers.fixed(s.at().teethInMesh(), 2) + "); "
-                    + ofWanted(r);
+            return Numbers.fixed(r.capacity(), 0) + " whole ("
+                    + Numbers.fixed(s.at().teethInMesh().nominal(), 2) + "); " + ofWanted(r);
         }
 
         @Override

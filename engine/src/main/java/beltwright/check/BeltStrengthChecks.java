@@ -6,6 +6,7 @@ import beltwright.part.BeltGrade;
 import beltwright.power.Pulls;
 import beltwright.power.RoadLoad;
 import beltwright.quantity.Numbers;
+import beltwright.quantity.Range;
 import java.util.List;
 
 /// Does the belt carry the worst pull and the daily one, and is there a tension that is tight enough for it and not too
@@ -41,13 +42,15 @@ final class BeltStrengthChecks {
         }
 
         /// {@return pull (N) that the belt carries with its smaller pulley at this speed; NaN where no table tells}
-        static double pullN(Subject s, double rpm) {
+        static double pullN(Subject s, At at, double rpm) {
             if (!graded(s)) {
                 return Double.NaN;
             }
             var belt = s.drive().belt();
             var grade = grade(s);
-            double width = belt.widthMm().nominal();
+            double width = at == At.BEST && BeltRating.holdsWidth(belt.widthMm().nominal())
+                    ? BeltRating.upTo(belt.widthMm().upper())
+                    : at.least(belt.widthMm());
             if (belt.profile().pitchMm() != grade.pitchMm() || !BeltRating.holdsWidth(width)) {
                 return Double.NaN;
             }
@@ -55,7 +58,24 @@ final class BeltStrengthChecks {
                     * BeltRating.widthFactor(width)
                     / BeltRating.widthFactor(grade.widthMm())
                     * BeltRating.lengthFactor(belt.teeth() * belt.profile().pitchMm())
-                    * BeltRating.meshFactor(s.at().teethInMesh());
+                    * BeltRating.meshFactor(at.least(s.at().teethInMesh()));
+        }
+
+        /// {@return the least pull (N) over these speeds, at best the most: at their ends, or at a printed speed
+        ///     between, since the table's power runs straight from one printed speed to the next}
+        static double extremeN(Subject s, At at, Range rpm) {
+            double low = pullN(s, at, rpm.low());
+            double high = pullN(s, at, rpm.high());
+            double pull = at == At.BEST ? Math.max(low, high) : Math.min(low, high);
+            if (!Double.isNaN(pull) && rpm.high() > rpm.low()) {
+                for (double printed : grade(s).rpm()) {
+                    if (printed > rpm.low() && printed < rpm.high()) {
+                        double there = pullN(s, at, printed);
+                        pull = at == At.BEST ? Math.max(pull, there) : Math.min(pull, there);
+                    }
+                }
+            }
+            return pull;
         }
 
         /// Writes the lines up to the pull F_rated at this speed.
@@ -96,14 +116,24 @@ final class BeltStrengthChecks {
                     BeltRating.lengthFactor(belt.teeth() * belt.profile().pitchMm()),
                     "",
                     MANUAL + ", table 10");
-            w.given("z_m", "teeth in mesh on the drive pulley", s.at().teethInMesh(), "", "layout");
+            w.given(
+                    "z_m",
+                    "teeth in mesh on the drive pulley",
+                    s.at().teethInMesh().nominal(),
+                    "",
+                    "layout");
             w.line(
                     "k_z",
                     "max(0, min(1, 1 − 0.2·(6 − floor(z_m))))",
-                    BeltRating.meshFactor(s.at().teethInMesh()),
+                    BeltRating.meshFactor(s.at().teethInMesh().nominal()),
                     "",
                     MANUAL + ", table 11");
-            w.line("F_rated", "F_table·k_b·k_l·k_z", pullN(s, rpm), "N", "pull that the belt carries for its life");
+            w.line(
+                    "F_rated",
+                    "F_table·k_b·k_l·k_z",
+                    pullN(s, At.NOMINAL, rpm),
+                    "N",
+                    "pull that the belt carries for its life");
         }
     }
 
@@ -136,7 +166,7 @@ final class BeltStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Rated.pullN(s, 0);
+            return Rated.pullN(s, at, 0);
         }
 
         @Override
@@ -171,13 +201,18 @@ final class BeltStrengthChecks {
                     Role.WHEEL);
         }
 
-        private static double rpm(Subject s) {
-            double round = Math.PI * s.end().wheel().diameterMm().nominal() / 1000;
-            return s.kit().task().cruiseKmh().nominal()
-                    / 3.6
-                    / round
-                    * 60
-                    * s.drive().ratio();
+        private static double rpm(Subject s, double cruiseKmh, double wheelMm) {
+            double round = Math.PI * wheelMm / 1000;
+            return cruiseKmh / 3.6 / round * 60 * s.drive().ratio();
+        }
+
+        private static Range rpm(Subject s) {
+            var cruise = s.kit().task().cruiseKmh();
+            var wheel = s.end().wheel().diameterMm();
+            return new Range(
+                    rpm(s, cruise.lower(), wheel.upper()),
+                    rpm(s, cruise.nominal(), wheel.nominal()),
+                    rpm(s, cruise.upper(), wheel.lower()));
         }
 
         @Override
@@ -196,8 +231,11 @@ final class BeltStrengthChecks {
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            double rpm = rpm(s);
-            return Double.isNaN(rpm) ? Double.NaN : Rated.pullN(s, rpm);
+            var rpm = rpm(s);
+            if (!rpm.known()) {
+                return Double.NaN;
+            }
+            return at == At.NOMINAL ? Rated.pullN(s, at, rpm.nominal()) : Rated.extremeN(s, at, rpm);
         }
 
         @Override
@@ -226,7 +264,7 @@ final class BeltStrengthChecks {
                     "N",
                     "pull on the hill, air neglected");
             w.given("v", task.cruiseKmh());
-            double rpm = rpm(s);
+            double rpm = rpm(s).nominal();
             if (Double.isNaN(rpm)) {
                 w.given("F_rated", "no speed to judge it at", Double.NaN, "N", "task.cruiseKmh");
             } else {

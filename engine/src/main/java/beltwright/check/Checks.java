@@ -11,6 +11,7 @@ public final class Checks {
                     SetScrewChecks.all(),
                     MountChecks.all(),
                     FixingChecks.all(),
+                    DowelChecks.all(),
                     ScrewChecks.all(),
                     MotorChecks.all(),
                     ClearanceChecks.all(),

@@ -44,6 +44,25 @@ final class CoverChecks {
         return Range.of(mount.slotMinMm()).plus(mount.slotMaxMm()).times(0.5);
     }
 
+    /// {@return what lies between a wall and a line beside it, on whichever side it lies (mm): inside of the wall by
+    ///     `inward`, or outside, its thickness further}
+    ///
+    /// @param inward from the line out to the inside of the wall
+    static Range offWall(Range inward, Dimension thickness) {
+        double t = thickness.upper();
+        double middle = -t / 2; // nowhere does it lie deeper in the wall
+        return new Range(
+                inward.low() <= middle && middle <= inward.high()
+                        ? middle
+                        : Math.min(offWall(inward.low(), t), offWall(inward.high(), t)),
+                offWall(inward.nominal(), thickness.nominal()),
+                Math.max(offWall(inward.low(), thickness.lower()), offWall(inward.high(), thickness.lower())));
+    }
+
+    private static double offWall(double inward, double thickness) {
+        return Math.max(inward, -inward - thickness);
+    }
+
     private static void beside(Subject s, Working w) {
         Closure.centreDistance(s.drive(), s.at(), w);
         w.given("C_near", s.drive().mount().slotMinMm());
@@ -201,27 +220,12 @@ final class CoverChecks {
                     Role.WHEEL_PULLEY);
         }
 
-        static double gap(double wall, double thickness, double circle, double washer, double beside) {
-            double around = wall - circle / 2 - washer / 2 - beside;
-            double inside = circle / 2 - washer / 2 - beside - wall - thickness;
-            return Math.max(around, inside);
-        }
-
         private static Range gap(Subject s) {
-            var wall = s.drive().cover().radiusMm();
-            var thickness = s.drive().cover().wallMm();
-            var circle = s.drive().mount().boltCircleMm();
-            var washer = s.drive().motorWasher().outsideMm();
-            var beside = beside(s);
-            double nominal =
-                    gap(wall.nominal(), thickness.nominal(), circle.nominal(), washer.nominal(), beside.nominal());
-            double worst = Math.max(
-                    gap(wall.lower(), thickness.upper(), circle.upper(), washer.upper(), beside.high()),
-                    gap(wall.upper(), thickness.upper(), circle.lower(), washer.upper(), beside.high()));
-            double best = Math.max(
-                    gap(wall.upper(), thickness.lower(), circle.lower(), washer.lower(), beside.low()),
-                    gap(wall.lower(), thickness.lower(), circle.upper(), washer.lower(), beside.low()));
-            return new Range(Math.min(worst, nominal), nominal, best);
+            var inward = Range.of(s.drive().cover().radiusMm())
+                    .minus(Range.of(s.drive().mount().boltCircleMm()).times(0.5));
+            return CoverChecks.offWall(inward, s.drive().cover().wallMm())
+                    .minus(Range.of(s.drive().motorWasher().outsideMm()).times(0.5))
+                    .minus(beside(s));
         }
 
         @Override

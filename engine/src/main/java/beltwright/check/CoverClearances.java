@@ -148,35 +148,32 @@ final class CoverClearances {
         }
 
         /// {@return distance of the idler from the arm on its side}
-        static double gap(double along, double aside, double idler, double end, double wall, double thickness) {
-            double before = Math.max(0, end - along);
-            double beside = Math.abs(Math.abs(aside) - (wall + thickness / 2)) - thickness / 2;
+        static double gap(double before, double beside, double idler) {
             return (before > 0 ? Math.hypot(before, Math.max(0, beside)) : beside) - idler / 2;
         }
 
-        private static double end(Subject s) {
-            return CoverChecks.middle(s).nominal() - s.drive().cover().reachMm().nominal();
+        /// {@return how far the idler stands before the arm's end; negative where it stands beside the arm (mm)}
+        private static Range before(Subject s) {
+            return CoverChecks.middle(s)
+                    .minus(s.drive().cover().reachMm())
+                    .minus(s.drive().placement().idlerAlongMm());
+        }
+
+        /// {@return how far it lies beside the arm, inside or outside of it (mm)}
+        private static Range beside(Subject s) {
+            var cover = s.drive().cover();
+            var aside = Range.of(s.drive().placement().idlerAsideMm()).absolute();
+            return CoverChecks.offWall(Range.of(cover.radiusMm()).minus(aside), cover.wallMm());
         }
 
         private static Range gap(Subject s) {
-            var along = s.drive().placement().idlerAlongMm();
-            var aside = s.drive().placement().idlerAsideMm();
+            var before = before(s);
+            var beside = beside(s);
             var idler = s.drive().idler().reachDiameterMm();
-            var wall = s.drive().cover().radiusMm();
-            var thickness = s.drive().cover().wallMm();
-            double worst = Double.POSITIVE_INFINITY;
-            double best = Double.NEGATIVE_INFINITY;
-            for (int corner = 0; corner < 8; corner++) {
-                double x = (corner & 1) == 0 ? along.lower() : along.upper();
-                double y = (corner & 2) == 0 ? aside.lower() : aside.upper();
-                double r = (corner & 4) == 0 ? wall.lower() : wall.upper();
-                worst = Math.min(worst, gap(x, y, idler.upper(), end(s), r, thickness.upper()));
-                best = Math.max(best, gap(x, y, idler.lower(), end(s), r, thickness.lower()));
-            }
             return new Range(
-                    worst,
-                    gap(along.nominal(), aside.nominal(), idler.nominal(), end(s), wall.nominal(), thickness.nominal()),
-                    best);
+                    gap(before.low(), beside.low(), idler.upper()),
+                    gap(before.nominal(), beside.nominal(), idler.nominal()),
+                    gap(before.high(), beside.high(), idler.lower()));
         }
 
         @Override
@@ -197,16 +194,13 @@ final class CoverClearances {
             double before = w.line(
                     "a",
                     "max(0, C_middle − l_reach − x_i)",
-                    Math.max(0, end(s) - s.drive().placement().idlerAlongMm().nominal()),
+                    Math.max(0, before(s).nominal()),
                     "mm",
                     "before the arm's end");
             double beside = w.line(
                     "b",
                     "abs(abs(y_i) − r_cover − t_wall/2) − t_wall/2",
-                    Math.abs(Math.abs(s.drive().placement().idlerAsideMm().nominal())
-                                    - (s.drive().cover().radiusMm().nominal()
-                                            + s.drive().cover().wallMm().nominal() / 2))
-                            - s.drive().cover().wallMm().nominal() / 2,
+                    beside(s).nominal(),
                     "mm",
                     "beside the arm");
             w.line(

@@ -13,7 +13,6 @@ import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /// Does anything touch the deck over full lean and steer, with the bushings pressed: wheel, motor, wires? And does the
 /// baseplate go under it?
@@ -33,59 +32,69 @@ final class DeckChecks {
                 new OverMotor("deck-wires", "Wires clear of the deck, full lean", true));
     }
 
-    /// Which limit of every dimension is taken.
-    private enum At {
-        WORST,
-        NOMINAL,
-        BEST;
+    /// {@return the steering axis with its wedge (°)}
+    private static Range axis(Subject s) {
+        var axis = Range.of(s.kit().hanger().steeringAxisDeg());
+        return s.filled(Role.RISER) ? axis.plus(s.kit().riser().wedgeDeg()) : axis;
+    }
 
-        double small(Dimension d) {
-            return this == NOMINAL ? d.nominal() : this == WORST ? d.lower() : d.upper();
-        }
-
-        double large(Dimension d) {
-            return this == NOMINAL ? d.nominal() : this == WORST ? d.upper() : d.lower();
-        }
+    /// {@return between two steering axes (mm); nothing where there is one}
+    private static Range link(Subject s) {
+        var hanger = s.kit().hanger();
+        return hanger.kingpin() == Hanger.Kingpin.DOUBLE ? Range.of(hanger.linkMm()) : Range.ZERO;
     }
 
     private static Steering steering(Subject s) {
-        return steering(s, Range::nominal);
-    }
-
-    /// @param limit which limit of steering axis and wedge is taken
-    private static Steering steering(Subject s, ToDoubleFunction<Range> limit) {
-        var hanger = s.kit().hanger();
-        var axis = Range.of(hanger.steeringAxisDeg());
-        if (s.filled(Role.RISER)) {
-            axis = axis.plus(s.kit().riser().wedgeDeg());
-        }
         return new Steering(
-                Math.toRadians(limit.applyAsDouble(axis)),
-                hanger.rakeMm().nominal(),
-                hanger.kingpin() == Hanger.Kingpin.DOUBLE ? hanger.linkMm().nominal() : 0);
+                Math.toRadians(axis(s).nominal()), s.kit().hanger().rakeMm().nominal(), link(s).nominal());
     }
 
-    /// {@return the least distance over full lean; at worst with the steering axis at either limit (mm)}
+    /// {@return the least distance over full lean; at worst at every corner of steering axis, rake and link (mm)}
     private static double least(Subject s, At at, Steering.Round body, Steering.Board board) {
-        return at == At.WORST
-                ? Math.min(
-                        steering(s, Range::low).leastMm(body, board, lean(s, at)),
-                        steering(s, Range::high).leastMm(body, board, lean(s, at)))
-                : steering(s).leastMm(body, board, lean(s, at));
+        double lean = lean(s, at);
+        if (at != At.WORST) {
+            return steering(s).leastMm(body, board, lean);
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double axis : ends(axis(s))) {
+            for (double rake : ends(Range.of(s.kit().hanger().rakeMm()))) {
+                for (double link : ends(link(s))) {
+                    double there = new Steering(Math.toRadians(axis), rake, link).leastMm(body, board, lean);
+                    least = Math.min(least, there);
+                }
+            }
+        }
+        return least;
+    }
+
+    private static double[] ends(Range r) {
+        return r.low() == r.high() ? new double[] {r.low()} : new double[] {r.low(), r.high()};
     }
 
     private static Steering.Board board(Subject s, At at, double well) {
         var deck = s.kit().deck();
         var hanger = s.kit().hanger();
-        double riser = s.filled(Role.RISER) ? at.small(s.kit().riser().thicknessMm()) : 0;
+        double riser = s.filled(Role.RISER) ? at.least(s.kit().riser().thicknessMm()) : 0;
         return new Steering.Board(
-                at.small(hanger.axleDropMm()) + riser - at.large(hanger.bushingTravelMm()) + well,
-                at.large(deck.widthMm()) / 2,
-                at.large(deck.endMm()) - at.small(hanger.axleFromBaseMm()));
+                at.least(hanger.axleDropMm()) + riser - at.most(hanger.bushingTravelMm()) + well,
+                at.most(deck.widthMm()) / 2,
+                at.most(deck.endMm()) - at.least(hanger.axleFromBaseMm()));
     }
 
     private static double lean(Subject s, At at) {
-        return Math.toRadians(at.large(s.kit().hanger().fullLeanDeg()));
+        return Math.toRadians(at.most(s.kit().hanger().fullLeanDeg()));
+    }
+
+    /// {@return a body about a line along the axle, from end to end: at worst the longest that the limits allow, for a
+    ///     shorter one lies within it}
+    ///
+    /// @param x its middle ahead of the axle (mm)
+    /// @param z its middle above the axle (mm)
+    /// @param nearMm its nearer end from the hanger's end face (mm)
+    /// @param farMm its farther end from there (mm)
+    private static Steering.Round body(Subject s, At at, double x, double z, Range nearMm, Range farMm, double radius) {
+        var half = Range.of(s.kit().hanger().widthMm()).times(0.5);
+        return new Steering.Round(x, z, at.least(half.plus(nearMm)), at.most(half.plus(farMm)), radius);
     }
 
     /// Writes deck, riser and steering.
@@ -301,14 +310,9 @@ final class DeckChecks {
         }
 
         private static double gap(Subject s, At at) {
-            double half = s.kit().hanger().widthMm().nominal() / 2;
-            double well = at.small(s.kit().deck().wheelWellMm());
-            var wheel = new Steering.Round(
-                    0,
-                    0,
-                    half + s.endAt().wheelInnerMm().nominal(),
-                    half + s.endAt().wheelOuterMm().nominal(),
-                    at.large(s.end().wheel().diameterMm()) / 2);
+            double well = at.least(s.kit().deck().wheelWellMm());
+            double radius = at.most(s.end().wheel().diameterMm()) / 2;
+            var wheel = body(s, at, 0, 0, s.endAt().wheelInnerMm(), s.endAt().wheelOuterMm(), radius);
             return least(s, at, wheel, board(s, at, well));
         }
 
@@ -349,12 +353,7 @@ final class DeckChecks {
                     gap.nominal(),
                     "mm",
                     "turned wheel against deck");
-            w.given(
-                    "g_worst",
-                    "the same at worst limits; rake, link and stations at nominal",
-                    gap.low(),
-                    "mm",
-                    "worst case");
+            w.given("g_worst", "the same at the worst corner of all limits", gap.low(), "mm", "worst case");
             out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
         }
 
@@ -387,28 +386,24 @@ final class DeckChecks {
         }
 
         private double radius(Subject s, At at) {
-            double can = at.large(s.drive().motor().canDiameterMm()) / 2;
+            double can = at.most(s.drive().motor().canDiameterMm()) / 2;
             return wires
-                    ? can + at.large(s.drive().motor().wireDiameterMm())
-                    : Math.max(can, at.large(s.drive().mount().plateRadiusMm()));
+                    ? can + at.most(s.drive().motor().wireDiameterMm())
+                    : Math.max(can, at.most(s.drive().mount().plateRadiusMm()));
         }
 
         private double gap(Subject s, At at) {
-            double half = s.kit().hanger().widthMm().nominal() / 2;
             double least = Double.POSITIVE_INFINITY;
             var c = s.at().centreDistanceMm();
             var angle = s.drive().placement().aboveAxleDeg();
+            var plate = wires ? s.at().plateInnerMm() : s.at().plateOuterMm();
             int corners = at == At.WORST ? 4 : 1;
             for (int corner = 0; corner < corners; corner++) {
                 double centre = at != At.WORST ? c.nominal() : (corner & 1) == 0 ? c.low() : c.high();
                 double a = Math.toRadians(
                         at != At.WORST ? angle.nominal() : (corner & 2) == 0 ? angle.lower() : angle.upper());
-                var motor = new Steering.Round(
-                        s.drive().placement().motor().sign() * centre * Math.cos(a),
-                        centre * Math.sin(a),
-                        half + (wires ? s.at().plateInnerMm() : s.at().plateOuterMm()).nominal(),
-                        half + s.at().motorEndMm().nominal(),
-                        radius(s, at));
+                double x = s.drive().placement().motor().sign() * centre * Math.cos(a);
+                var motor = body(s, at, x, centre * Math.sin(a), s.at().motorEndMm(), plate, radius(s, at));
                 least = Math.min(least, least(s, at, motor, board(s, at, 0)));
             }
             return least;
@@ -463,12 +458,7 @@ final class DeckChecks {
                     gap.nominal(),
                     "mm",
                     "turned motor against deck");
-            w.given(
-                    "g_worst",
-                    "the same at worst limits; rake, link and stations at nominal",
-                    gap.low(),
-                    "mm",
-                    "worst case");
+            w.given("g_worst", "the same at the worst corner of all limits", gap.low(), "mm", "worst case");
             out.set(w.given("g_wanted", "required clearance", DECK_MM, "mm", HABIT), gap);
         }
 

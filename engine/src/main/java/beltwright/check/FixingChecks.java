@@ -360,15 +360,18 @@ final class FixingChecks {
             var angle = s.drive().placement().aboveAxleDeg();
             var first = s.drive().mount().firstPositionDeg();
             double pitch = pitchDeg(s);
-            double nominal = off(angle.nominal(), first.nominal(), pitch);
+            var beyond = Range.of(angle).minus(first);
+            double atLow = off(beyond.low(), 0, pitch);
+            double atHigh = off(beyond.high(), 0, pitch);
             return new Range(
-                    nominal,
-                    nominal,
-                    Math.max(
-                            nominal,
-                            Math.max(
-                                    off(angle.lower(), first.nominal(), pitch),
-                                    off(angle.upper(), first.nominal(), pitch))));
+                    passes(beyond, 0, pitch) ? 0 : Math.min(atLow, atHigh),
+                    off(angle.nominal(), first.nominal(), pitch),
+                    passes(beyond, pitch / 2, pitch) ? pitch / 2 : Math.max(atLow, atHigh));
+        }
+
+        /// {@return whether some angle of this range lies a whole number of pitches from this one}
+        private static boolean passes(Range angles, double from, double pitch) {
+            return Math.floor((angles.high() - from) / pitch) >= Math.ceil((angles.low() - from) / pitch);
         }
 
         @Override
@@ -393,8 +396,10 @@ final class FixingChecks {
                             - s.drive().mount().firstPositionDeg().nominal())
                     / pitchDeg(s));
             w.given("k", "the nearest position", nearest, "", "rounded");
-            w.line("o", "abs(β − β_1 − k·β_h)", off(s).nominal(), "°", "off the nearest position");
-            out.set(off(s), Range.exact(w.given("o_most", "allowed", ALLOWED_DEG, "°", HABIT)));
+            var off = off(s);
+            w.line("o", "abs(β − β_1 − k·β_h)", off.nominal(), "°", "off the nearest position");
+            w.given("o_worst", "the same at the worse limits of β and β_1", off.high(), "°", "worst case");
+            out.set(off, Range.exact(w.given("o_most", "allowed", ALLOWED_DEG, "°", HABIT)));
         }
 
         @Override

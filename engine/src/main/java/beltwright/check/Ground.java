@@ -1,5 +1,7 @@
 package beltwright.check;
 
+import beltwright.kit.Drive;
+import beltwright.layout.DriveLayout;
 import beltwright.quantity.Range;
 
 /// Where the motor axis is in the side view, with the limits of centre distance and mount angle.
@@ -22,8 +24,12 @@ final class Ground {
 
     /// {@return how far the motor axis lies fore or aft of the axle (mm)}
     static Range away(Subject s) {
-        var c = s.at().centreDistanceMm();
-        var a = s.drive().placement().aboveAxleDeg();
+        return away(s.drive(), s.at());
+    }
+
+    static Range away(Drive drive, DriveLayout at) {
+        var c = at.centreDistanceMm();
+        var a = drive.placement().aboveAxleDeg();
         double steepest = Math.max(Math.abs(a.lower()), Math.abs(a.upper()));
         double flattest = a.lower() <= 0 && a.upper() >= 0 ? 0 : Math.min(Math.abs(a.lower()), Math.abs(a.upper()));
         return new Range(
@@ -34,8 +40,12 @@ final class Ground {
 
     /// {@return how far the motor axis lies above the axle (mm)}
     static Range above(Subject s) {
-        var c = s.at().centreDistanceMm();
-        var a = s.drive().placement().aboveAxleDeg();
+        return above(s.drive(), s.at());
+    }
+
+    static Range above(Drive drive, DriveLayout at) {
+        var c = at.centreDistanceMm();
+        var a = drive.placement().aboveAxleDeg();
         double low = Math.sin(Math.toRadians(a.lower()));
         double high = Math.sin(Math.toRadians(a.upper()));
         return new Range(

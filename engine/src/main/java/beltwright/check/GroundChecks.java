@@ -184,7 +184,14 @@ final class GroundChecks {
             this.wanted = wanted;
         }
 
-        abstract double gap(Subject s, double away, double above, double radius, double wheelRadius, double shape);
+        abstract double gap(
+                Subject s,
+                double away,
+                double above,
+                double radius,
+                double wheelRadius,
+                double shape,
+                double wheelbase);
 
         abstract Dimension shape(Subject s);
 
@@ -195,7 +202,8 @@ final class GroundChecks {
                     Ground.above(s).nominal(),
                     hanging(s).nominal(),
                     s.end().wheel().wornDiameterMm().nominal() * 0.5,
-                    shape(s).nominal());
+                    shape(s).nominal(),
+                    s.kit().task().wheelbaseMm().nominal());
         }
 
         private Range gap(Subject s) {
@@ -205,13 +213,15 @@ final class GroundChecks {
             var wheel = Range.of(s.end().wheel().wornDiameterMm()).times(0.5);
             double worst = Double.POSITIVE_INFINITY;
             double best = Double.NEGATIVE_INFINITY;
-            for (int corner = 0; corner < 16; corner++) {
+            var wheelbase = s.kit().task().wheelbaseMm();
+            for (int corner = 0; corner < (wheelbase.toleranced() ? 32 : 16); corner++) {
+                double base = (corner & 16) == 0 ? wheelbase.lower() : wheelbase.upper();
                 double away = (corner & 1) == 0 ? x.low() : x.high();
                 double above = (corner & 2) == 0 ? z.low() : z.high();
                 double round = (corner & 4) == 0 ? wheel.low() : wheel.high();
                 double shape = (corner & 8) == 0 ? shape(s).lower() : shape(s).upper();
-                worst = Math.min(worst, gap(s, away, above, r.high(), round, shape));
-                best = Math.max(best, gap(s, away, above, r.low(), round, shape));
+                worst = Math.min(worst, gap(s, away, above, r.high(), round, shape, base));
+                best = Math.max(best, gap(s, away, above, r.low(), round, shape, base));
             }
             return new Range(worst, atNominal(s), best);
         }
@@ -261,7 +271,14 @@ final class GroundChecks {
         }
 
         @Override
-        double gap(Subject s, double away, double above, double radius, double wheelRadius, double kerb) {
+        double gap(
+                Subject s,
+                double away,
+                double above,
+                double radius,
+                double wheelRadius,
+                double kerb,
+                double wheelbase) {
             return Clearance.toKerb(away, above, radius, wheelRadius, kerb);
         }
 
@@ -307,14 +324,15 @@ final class GroundChecks {
         }
 
         @Override
-        double gap(Subject s, double away, double above, double radius, double wheelRadius, double crestDeg) {
-            return Clearance.toCrest(
-                    inward(s) * away,
-                    above,
-                    radius,
-                    wheelRadius,
-                    Math.toRadians(crestDeg),
-                    s.kit().task().wheelbaseMm().nominal());
+        double gap(
+                Subject s,
+                double away,
+                double above,
+                double radius,
+                double wheelRadius,
+                double crestDeg,
+                double wheelbase) {
+            return Clearance.toCrest(inward(s) * away, above, radius, wheelRadius, Math.toRadians(crestDeg), wheelbase);
         }
 
         @Override

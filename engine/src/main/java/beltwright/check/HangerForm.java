@@ -1,11 +1,14 @@
 package beltwright.check;
 
+import beltwright.part.DowelPin;
 import beltwright.part.Material.Property;
+import beltwright.quantity.Dimension;
 import beltwright.strength.FlangeGrip;
 
 /// What dowel pins or a stop hold of a mount that would turn on its hanger.
 ///
 ///     pins: T = n·min(τ·π/4·d², p·d·l)·r          stop: T = p·b·h·r
+///     a pin that stands on the bottom of its hole in the hanger: l = min(b_hanger, b_mount, l_whole − b_hanger)
 ///
 /// - Source: statics. What a torque that goes to and fro leaves of it, a half: textbooks let pins bear about half as
 ///   much under a load that reverses as under one that stands (from memory).
@@ -45,12 +48,55 @@ final class HangerForm {
         }
     }
 
+    /// {@return the pins of the kit; a blank where none fill the seat, and the mount says what it is held by}
+    static DowelPin pin(Subject s) {
+        return s.drive().dowelPin();
+    }
+
+    private static Dimension diameterMm(Subject s) {
+        return pin(s).blank() ? s.drive().mount().dowelMm() : pin(s).diameterMm();
+    }
+
+    private static String material(Subject s) {
+        return pin(s).blank() ? s.drive().mount().dowelMaterial() : pin(s).material();
+    }
+
+    /// {@return length of pin in the part that holds less of it (mm)}
+    static double depthMm(Subject s, At at) {
+        var mount = s.drive().mount();
+        var hole = s.kit().hanger().dowelHoleDepthMm();
+        return pin(s).blank()
+                ? at.least(mount.dowelDepthMm())
+                : FlangeGrip.pinDepthMm(
+                        at.least(hole),
+                        at.least(mount.dowelHoleDepthMm()),
+                        at.least(pin(s).lengthMm()) - at.most(hole));
+    }
+
+    /// Writes the lines up to l_pin.
+    static void writeDepth(Subject s, Working w) {
+        var mount = s.drive().mount();
+        if (pin(s).blank()) {
+            w.given("l_pin", mount.dowelDepthMm());
+            return;
+        }
+        w.given("L_pin", pin(s).lengthMm());
+        w.given("b_hanger", s.kit().hanger().dowelHoleDepthMm());
+        w.given("b_mount", mount.dowelHoleDepthMm());
+        w.line(
+                "l_pin",
+                "max(0, min(min(b_hanger, b_mount), L_pin − b_hanger))",
+                depthMm(s, At.NOMINAL),
+                "mm",
+                "in the part that holds less of it; it stands on the bottom of its hole in the hanger");
+    }
+
     private static double shearNm(Subject s, At at) {
         var mount = s.drive().mount();
         return FlangeGrip.shearNm(
                 mount.dowels(),
-                at.least(mount.dowelMm()),
-                Made.of(s, mount.dowelMaterial(), Property.SHEAR),
+                at.least(diameterMm(s)),
+                Made.of(s, material(s), Property.SHEAR),
                 2 * at.least(mount.dowelArmMm()));
     }
 
@@ -58,8 +104,8 @@ final class HangerForm {
         var mount = s.drive().mount();
         return FlangeGrip.bearingNm(
                 mount.dowels(),
-                at.least(mount.dowelMm()),
-                at.least(mount.dowelDepthMm()),
+                at.least(diameterMm(s)),
+                depthMm(s, at),
                 softerMpa(s),
                 2 * at.least(mount.dowelArmMm()));
     }
@@ -134,10 +180,11 @@ final class HangerForm {
     private static void writePins(Subject s, Working w) {
         var mount = s.drive().mount();
         w.given("n_pin", mount.id() + ".dowels", mount.dowels(), "", "count");
-        w.given("d_pin", mount.dowelMm());
-        w.given("l_pin", mount.dowelDepthMm());
+        w.given("d_pin", diameterMm(s));
+        writeDepth(s, w);
         w.given("r_pin", mount.dowelArmMm());
-        Made.given(w, "τ_pin", s, mount.id() + ".dowelMaterial", mount.dowelMaterial(), Property.SHEAR);
+        var field = pin(s).blank() ? mount.id() + ".dowelMaterial" : pin(s).id() + ".material";
+        Made.given(w, "τ_pin", s, field, material(s), Property.SHEAR);
         w.line(
                 "T_shear",
                 "n_pin·τ_pin·π/4·d_pin^2·r_pin/1000",

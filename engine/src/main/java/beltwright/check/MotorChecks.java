@@ -274,8 +274,7 @@ final class MotorChecks {
                     "Motors clear of each other",
                     "mm",
                     Scope.KIT,
-                    "distance between two cylinders, worst limits of lengths and diameters, axes at nominal; wanted: "
-                            + HABIT,
+                    "distance between two cylinders, worst limits; wanted: " + HABIT,
                     Role.MOTOR,
                     Role.HANGER,
                     Role.MOUNT,
@@ -296,20 +295,33 @@ final class MotorChecks {
             return Range.of(s.kit().hanger().widthMm()).plus(a).plus(b);
         }
 
-        private static double axes(Subject s) {
+        /// {@return how far one motor axis is ahead of the axle, + or − (mm)}
+        private static Range ahead(Subject s, int drive) {
+            var d = s.kit().drives().get(drive);
+            var away = Ground.away(d, s.layout().drives().get(drive));
+            return d.placement().motor().sign() < 0 ? away.negated() : away;
+        }
+
+        private static Range above(Subject s, int drive) {
+            return Ground.above(s.kit().drives().get(drive), s.layout().drives().get(drive));
+        }
+
+        /// {@return between the two axes (mm)}
+        private static Range axes(Subject s) {
             var a = s.layout().drives().get(0);
             var b = s.layout().drives().get(1);
-            return Math.hypot(a.motorXMm() - b.motorXMm(), a.motorZMm() - b.motorZMm());
+            var x = ahead(s, 0).minus(ahead(s, 1)).absolute();
+            var z = above(s, 0).minus(above(s, 1)).absolute();
+            return new Range(
+                    Math.hypot(x.low(), z.low()),
+                    Math.hypot(a.motorXMm() - b.motorXMm(), a.motorZMm() - b.motorZMm()),
+                    Math.hypot(x.high(), z.high()));
         }
 
         private static Range across(Subject s) {
             var a = s.kit().drives().get(0).motor().canDiameterMm();
             var b = s.kit().drives().get(1).motor().canDiameterMm();
-            double axes = axes(s);
-            return new Range(
-                    axes - a.upper() / 2 - b.upper() / 2,
-                    axes - a.nominal() / 2 - b.nominal() / 2,
-                    axes - a.lower() / 2 - b.lower() / 2);
+            return axes(s).minus(Range.of(a).times(0.5)).minus(Range.of(b).times(0.5));
         }
 
         @Override

@@ -63,7 +63,7 @@ final class MountLoad {
     /// {@return moment about the axle of a kerb's strike at which the plate yields, bent and twisted (N·m)}
     static double plateNm(Subject s, At at) {
         double edge = edgewiseMpa(s, at, 1);
-        double lever = massMm(s, at) / reachMm(s, at);
+        double lever = massMm(s, at) / reachMm(s, at.mirrored()); // a strike farther in twists more for each N·m
         double twist = Plate.twistMpa(lever, netMm(s, at), thickMm(s, at));
         return PlateStrength.yieldMpa(s, at) / Math.sqrt(edge * edge + 3 * twist * twist);
     }

@@ -92,8 +92,8 @@ final class PulleyStrengthChecks {
         }
 
         /// The wheel pulley has more teeth in mesh; those of the drive pulley are counted for both.
-        private static double teeth(Subject s) {
-            return Math.floor(s.at().teethInMesh());
+        private static double teeth(Subject s, At at) {
+            return Math.floor(at.least(s.at().teethInMesh()));
         }
 
         private double toothMm(Subject s) {
@@ -109,7 +109,7 @@ final class PulleyStrengthChecks {
         @Override
         double demand(Subject s, At at, double motorNm) {
             return ToothShear.toothN(
-                    at.most(Assumed.peak(s.kit())) * DrivePull.effectiveN(s, motorNm), teeth(s), UNEVEN);
+                    at.most(Assumed.peak(s.kit())) * DrivePull.effectiveN(s, motorNm), teeth(s, at), UNEVEN);
         }
 
         @Override
@@ -126,7 +126,12 @@ final class PulleyStrengthChecks {
             var rim = rim(s);
             w.given("k_peak", Assumed.peak(s.kit()));
             w.given("k_u", "pull on the worst tooth over the mean", UNEVEN, "", HABIT);
-            w.given("z_m", "teeth in mesh on the drive pulley", s.at().teethInMesh(), "", "layout");
+            w.given(
+                    "z_m",
+                    "teeth in mesh on the drive pulley",
+                    s.at().teethInMesh().nominal(),
+                    "",
+                    "layout");
             w.line(
                     "F_t",
                     "k_u·k_peak·Te/floor(z_m)",

@@ -40,6 +40,10 @@ public final class Reading {
         return capacity;
     }
 
+    public double demandWorst() {
+        return demandWorst;
+    }
+
     public double capacityWorst() {
         return capacityWorst;
     }

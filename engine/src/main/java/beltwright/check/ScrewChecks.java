@@ -185,9 +185,9 @@ final class ScrewChecks {
                 : "an " + place.screw(s.drive()).thread() + " screw " + Numbers.fixed(best, 0) + " long";
     }
 
-    private static double wanted(Subject s, Place place) {
+    private static double wanted(Subject s, Place place, At at) {
         var screw = place.screw(s.drive());
-        double force = Tension.tightestN(s, At.WORST, place.seat, screw.thread(), screw.strength());
+        double force = Tension.highestN(s, at, screw.thread(), screw.strength());
         return ThreadStrip.engagementMm(
                 screw.thread(),
                 STRIP_FACTOR * force,
@@ -256,9 +256,13 @@ final class ScrewChecks {
                     Math.min(reach.high(), depth.upper()));
         }
 
+        private Range demanded(Subject s) {
+            return new Range(wanted(s, place, At.BEST), wanted(s, place, At.NOMINAL), wanted(s, place, At.WORST));
+        }
+
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(wanted(s, place), engaged(s));
+            out.set(demanded(s), engaged(s));
         }
 
         @Override
@@ -284,7 +288,7 @@ final class ScrewChecks {
             w.line(
                     "F",
                     "(1 + s_F/100)·share·S_p·A_t",
-                    Tension.tightestN(s, At.WORST, place.seat, thread, screw.strength()),
+                    Tension.highestN(s, At.NOMINAL, thread, screw.strength()),
                     "N",
                     "highest preload");
             var material = place.material(s);
@@ -305,9 +309,15 @@ final class ScrewChecks {
                 w.given("k_creep", "share of it borne for months", Made.lastingShare(s, material), "", HABIT);
             }
             var shear = plastic ? "(k_creep·τ)" : "τ";
-            out.set(
-                    w.line("l_wanted", "n·F/(A_1·" + shear + ")", wanted(s, place), "mm", "engagement wanted"),
-                    engaged);
+            var demanded = demanded(s);
+            w.line("l_wanted", "n·F/(A_1·" + shear + ")", demanded.nominal(), "mm", "engagement wanted");
+            w.line(
+                    "l_wanted_max",
+                    "n·(1 + s_F_max/100)·share·S_p·A_t/(A_1·" + shear + ")",
+                    demanded.high(),
+                    "mm",
+                    "at the most scatter");
+            out.set(demanded, engaged);
         }
 
         private static void quote(Subject s, Working w, Material material) {
@@ -385,7 +395,7 @@ final class ScrewChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return length(s, place, wanted(s, place));
+            return length(s, place, wanted(s, place, At.WORST));
         }
 
         @Override

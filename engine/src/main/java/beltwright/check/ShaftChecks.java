@@ -4,14 +4,11 @@ import static beltwright.check.Term.minus;
 import static beltwright.check.Term.plus;
 
 import beltwright.kit.Role;
-import beltwright.layout.DrawnDimension;
-import beltwright.layout.DrawnDimension.Along;
-import beltwright.layout.DrawnDimension.View;
+import beltwright.layout.LayoutSolver;
 import beltwright.part.ShaftForm;
 import beltwright.quantity.Dimension;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Range;
-import java.util.ArrayList;
 import java.util.List;
 
 /// Does the drive pulley go on the motor shaft, hold by its form, and run in one plane with the wheel pulley?
@@ -22,7 +19,7 @@ final class ShaftChecks {
 
     static List<Check> all() {
         return List.of(
-                new Form(), new Bore(), new Flat(), new Reach(), new BeltPlane(), new KeyWidth(), new KeyHeight());
+                new Form(), new Bore(), new Flat(), new Reach(), new BeltPlaneCheck(), new KeyWidth(), new KeyHeight());
     }
 
     /// Shaft and bore hold by their form, or by screws alone, or not at all.
@@ -203,7 +200,7 @@ final class ShaftChecks {
         }
 
         static Range length(Subject s) {
-            return s.at().drivePulleyFarMm().minus(s.at().drivePulleyNearMm());
+            return LayoutSolver.lengthMm(s.drive().drivePulley());
         }
 
         static double filled(double reach, double length) {
@@ -223,29 +220,58 @@ final class ShaftChecks {
 
         static Range filled(Subject s) {
             var reach = reach(s);
-            double length = length(s).nominal();
+            var length = length(s);
             return new Range(
-                    filled(reach.low(), length), filled(reach.nominal(), length), filled(reach.high(), length));
+                    filled(reach.low(), length.low()),
+                    filled(reach.nominal(), length.nominal()),
+                    filled(reach.high(), length.high()));
+        }
+
+        /// {@return what a shaft that reaches so far fills of a pulley of this length beyond the share wanted (mm)}
+        private static double spare(double reach, double length) {
+            return filled(reach, length) - SHARE * length;
+        }
+
+        /// {@return the length of the pulley that leaves a short shaft the least to spare: the longest, or, where the
+        ///     shaft reaches through, the shortest (mm)}
+        private static double worstLength(Subject s) {
+            double reach = reach(s).low();
+            var length = length(s);
+            return spare(reach, length.low()) < spare(reach, length.high()) ? length.low() : length.high();
+        }
+
+        private static double bestLength(Subject s) {
+            var length = length(s);
+            return Math.min(Math.max(reach(s).high(), length.low()), length.high()); // NaN where a number is missing
         }
 
         @Override
         public void measure(Subject s, Reading out) {
-            out.set(SHARE * length(s).nominal(), filled(s));
+            double worst = worstLength(s);
+            double best = bestLength(s);
+            var reach = reach(s);
+            double nominal = length(s).nominal();
+            out.set(
+                    new Range(SHARE * best, SHARE * nominal, SHARE * worst),
+                    new Range(
+                            filled(reach.low(), worst), filled(reach.nominal(), nominal), filled(reach.high(), best)));
         }
 
         @Override
         public void explain(Subject s, Working w, Reading out) {
             w.chain("l_reach", "mm", "shaft beyond the near end of the pulley", reachTerms(s));
-            double length = w.given(
-                    "l_pulley",
-                    "length of the drive pulley, hub and rim",
-                    length(s).nominal(),
+            w.given("l_pulley", "length of the drive pulley, hub and rim", length(s), "layout");
+            w.line(
+                    "l_filled",
+                    "min(l_reach, l_pulley)",
+                    filled(s).nominal(),
                     "mm",
-                    "layout");
-            var filled = filled(s);
-            w.line("l_filled", "min(l_reach, l_pulley)", filled.nominal(), "mm", "length of bore that the shaft fills");
+                    "length of bore that the shaft fills");
             w.given("share", "share that is wanted", SHARE, "", HABIT);
-            out.set(w.line("l_wanted", "share·l_pulley", SHARE * length, "mm", "wanted"), filled);
+            measure(s, out);
+            w.line("l_wanted", "share·l_pulley", out.demand, "mm", "wanted");
+            w.given("filled_worst", "filled, every number at its worse limit", out.capacityWorst, "mm", "worst case");
+            w.given("wanted_worst", "wanted of that same pulley", out.demandWorst, "mm", "worst case");
         }
 
         @Override
@@ -256,7 +282,7 @@ final class ShaftChecks {
 
         @Override
         public String remedy(Subject s, Reading r) {
-            return "a shaft " + leastMm(r.demand() - r.capacityWorst())
+            return "a shaft " + leastMm(r.demandWorst - r.capacityWorst())
                     + " longer, or the pulley that much nearer the plate";
         }
     }
@@ -323,170 +349,6 @@ final class ShaftChecks {
         @Override
         Dimension shaft(Subject s) {
             return s.drive().motor().overKeyMm();
-        }
-    }
-
-    /// Both rims lie in one plane, within a quarter of a degree over the centre distance: at nominal
-    /// as drawn. What the limits of all parts add is taken up when the pulley is aligned, as far as it
-    /// can slide on its shaft.
-    static final class BeltPlane extends Check {
-        private static final double ALLOWED_DEG = 0.25;
-
-        BeltPlane() {
-            super(
-                    "belt-plane",
-                    "Pulleys in one plane",
-                    "mm",
-                    Scope.DRIVE,
-                    "a quarter of a degree in all, a belt maker's technical manual",
-                    Role.DRIVE_PULLEY,
-                    Role.WHEEL_PULLEY,
-                    Role.BELT,
-                    Role.INNER_BEARING,
-                    Role.INNER_RING,
-                    Role.WHEEL,
-                    Role.MOTOR,
-                    Role.MOUNT);
-            placed();
-        }
-
-        static double allowed(double centreDistance) {
-            return Math.tan(Math.toRadians(ALLOWED_DEG)) * centreDistance;
-        }
-
-        private static final double FROM_PLATE_MM = 0.5;
-
-        private static Range offset(Subject s) {
-            return s.at().driveRimMiddleMm().minus(s.at().wheelRimMiddleMm());
-        }
-
-        private static double inward(Subject s) {
-            return s.drive().placement().pulleyStandoffMm().nominal() - FROM_PLATE_MM;
-        }
-
-        private static double outward(Subject s) {
-            return Reach.reach(s).nominal() - Reach.SHARE * Reach.length(s).nominal();
-        }
-
-        static double travel(double inward, double outward) {
-            return Math.max(0, Math.min(inward, outward));
-        }
-
-        static double left(double nominal, double highest, double travel) {
-            return Math.max(nominal, highest - travel);
-        }
-
-        private static Range left(Subject s) {
-            var offset = offset(s).absolute();
-            double travel = travel(inward(s), outward(s));
-            return new Range(offset.low(), offset.nominal(), left(offset.nominal(), offset.high(), travel));
-        }
-
-        @Override
-        public void measure(Subject s, Reading out) {
-            out.set(left(s), Range.exact(allowed(s.at().centreDistanceMm().nominal())));
-        }
-
-        @Override
-        public void measureDrawn(Subject drawn, Subject designed, Reading out) {
-            double travel = travel(inward(drawn), outward(drawn));
-            double kept = offset(designed).absolute().nominal();
-            out.set(
-                    Range.exact(left(kept, offset(drawn).absolute().nominal(), travel)),
-                    Range.exact(allowed(drawn.at().centreDistanceMm().nominal())));
-        }
-
-        @Override
-        public void explain(Subject s, Working w, Reading out) {
-            w.chain("y_drive", "mm", "middle of the drive pulley's rim", Stack.driveRim(s));
-            Stack.tread(s, w);
-            var rim = s.drive().wheelPulley().rim();
-            var terms = new ArrayList<>(List.of(
-                    plus("y_tread", "inner edge of the tread", s.endAt().wheelInnerMm()),
-                    plus("f", s.end().wheel().coreFaceInsetMm()),
-                    minus("q", s.drive().wheelPulley().rimStandoffMm())));
-            if (rim.flanges().onWheelSide()) {
-                terms.add(minus("t_flange2", rim.flangeThicknessMm()));
-            }
-            terms.add(minus("b_face2", rim.faceWidthMm()).half());
-            w.chain("y_wheel", "mm", "middle of the wheel pulley's rim", terms);
-            var offset = offset(s);
-            w.chain(
-                    "o_belt",
-                    "mm",
-                    "offset of the belt planes",
-                    List.of(
-                            plus("y_drive", "middle of the drive pulley's rim", s.at().driveRimMiddleMm()),
-                            minus("y_wheel", "middle of the wheel pulley's rim", s.at().wheelRimMiddleMm())));
-            w.given("s_pulley", s.drive().placement().pulleyStandoffMm());
-            w.given("s_least", "least gap from the plate", FROM_PLATE_MM, "mm", HABIT);
-            w.line("a_in", "s_pulley − s_least", inward(s), "mm", "the pulley can slide inward");
-            w.chain("l_reach", "mm", "shaft beyond the near end of the pulley", Reach.reachTerms(s));
-            w.given(
-                    "l_pulley",
-                    "length of the drive pulley, hub and rim",
-                    Reach.length(s).nominal(),
-                    "mm",
-                    "layout");
-            w.given("share", "share of it that the shaft must fill", Reach.SHARE, "", HABIT);
-            w.line("a_out", "l_reach − share·l_pulley", outward(s), "mm", "the pulley can slide outward");
-            w.line(
-                    "travel",
-                    "max(0, min(a_in, a_out))",
-                    travel(inward(s), outward(s)),
-                    "mm",
-                    "either way, when it is aligned");
-            w.given(
-                    "o_most_limits",
-                    "offset at the limits of all parts",
-                    offset.absolute().high(),
-                    "mm",
-                    "worst case");
-            w.line(
-                    "o_left",
-                    "max(abs(o_belt), o_most_limits − travel)",
-                    left(s).high(),
-                    "mm",
-                    "left after aligning, at worst");
-            w.given("C", "centre distance", s.at().centreDistanceMm(), "layout");
-            w.given("δ", "allowed in all", ALLOWED_DEG, "°", source());
-            double allowed = w.line(
-                    "o_most",
-                    "tan(δ·π/180)·C",
-                    allowed(s.at().centreDistanceMm().nominal()),
-                    "mm",
-                    "allowed offset");
-            out.set(left(s), Range.exact(allowed));
-        }
-
-        @Override
-        public String says(Subject s, Reading r) {
-            return "offset " + Numbers.fixed(r.demand, 1) + " mm as drawn, up to "
-                    + Numbers.fixed(offset(s).absolute().high(), 1) + " by the limits, of which aligning takes "
-                    + Numbers.fixed(travel(inward(s), outward(s)), 1) + "; " + r.capacityText() + " allowed";
-        }
-
-        @Override
-        public String remedy(Subject s, Reading r) {
-            double stand = s.drive().placement().pulleyStandoffMm().nominal()
-                    - offset(s).nominal();
-            return "set the drive pulley by a straightedge across both rims, about " + mm(stand) + " from the plate";
-        }
-
-        @Override
-        public List<DrawnDimension> places(Subject s) {
-            double x = s.at().motorXMm();
-            return List.of(new DrawnDimension(
-                    "plate to drive pulley",
-                    View.PLAN,
-                    s.side(),
-                    x,
-                    s.plan(s.at().plateOuterMm().nominal()),
-                    x,
-                    s.plan(s.at().drivePulleyNearMm().nominal()),
-                    Along.VERTICAL,
-                    false,
-                    key(s)));
         }
     }
 }

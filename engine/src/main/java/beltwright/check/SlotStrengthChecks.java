@@ -196,40 +196,88 @@ final class SlotStrengthChecks {
                     : 4000 * MountLoad.overhungNm(s, at, motorNm) / (mount.slots() * at.least(mount.boltCircleMm()));
         }
 
-        private static double coneMm(Subject s) {
-            return Pressure.spreadMm(s, At.NOMINAL);
+        /// How stiff screw and plate are (N/mm), plate and washer being at one end of their limits.
+        private record Pair(double screw, double plate) {
+            static Pair of(Subject s, double plateMm, double washerMm, double acrossMm) {
+                double area = thread(s).stressAreaMm2();
+                return new Pair(
+                        BoltedJoint.screwStiffness(area, area, 0, stretchMm(s, plateMm, washerMm), STEEL_MPA),
+                        BoltedJoint.coneStiffness(
+                                HeadPressure.spreadMm(Pressure.headMm(s), acrossMm, washerMm),
+                                thread(s).majorMm(),
+                                plateMm,
+                                PlateStrength.of(s, Property.YOUNG)));
+            }
+
+            static Pair nominal(Subject s) {
+                var washer = s.drive().motorWasher();
+                return of(
+                        s,
+                        s.drive().mount().plateThicknessMm().nominal(),
+                        washer.thicknessMm().nominal(),
+                        washer.outsideMm().nominal());
+            }
+
+            double share() {
+                return BoltedJoint.screwShare(screw, plate);
+            }
+
+            double settledN() {
+                return FrictionGrip.lostN(settledUm(), screw, plate);
+            }
         }
 
-        private static double stretchMm(Subject s) {
-            return s.drive().mount().plateThicknessMm().nominal()
-                    + s.drive().motorWasher().thicknessMm().nominal()
-                    + thread(s).majorMm();
+        private static double stretchMm(Subject s, double plateMm, double washerMm) {
+            return plateMm + washerMm + thread(s).majorMm();
         }
 
-        static double screw(Subject s) {
-            double area = thread(s).stressAreaMm2();
-            return BoltedJoint.screwStiffness(area, area, 0, stretchMm(s), STEEL_MPA);
+        /// A wider or thicker washer stiffens the plate, a thicker one also softens the screw: both leave the screw
+        /// less of a pull. A thicker plate softens both, so both its limits are tried.
+        ///
+        /// @param most whether the greatest share is asked for
+        private static double shareEnd(Subject s, boolean most) {
+            var plate = s.drive().mount().plateThicknessMm();
+            var washer = s.drive().motorWasher();
+            double thick =
+                    most ? washer.thicknessMm().lower() : washer.thicknessMm().upper();
+            double across =
+                    most ? washer.outsideMm().lower() : washer.outsideMm().upper();
+            double thin = Pair.of(s, plate.lower(), thick, across).share();
+            if (!plate.toleranced()) {
+                return thin;
+            }
+            double other = Pair.of(s, plate.upper(), thick, across).share();
+            return most ? Math.max(thin, other) : Math.min(thin, other);
         }
 
-        static double plate(Subject s) {
-            return BoltedJoint.coneStiffness(
-                    coneMm(s),
-                    thread(s).majorMm(),
-                    s.drive().mount().plateThicknessMm().nominal(),
-                    PlateStrength.of(s, Property.YOUNG));
+        /// {@return share of a pull that the screw feels, the more the worse}
+        static double share(Subject s, At at) {
+            return at == At.NOMINAL ? Pair.nominal(s).share() : shareEnd(s, at == At.WORST);
         }
 
-        static double share(Subject s) {
-            return BoltedJoint.screwShare(screw(s), plate(s));
+        /// {@return the same, the less the worse}
+        static double leastShare(Subject s, At at) {
+            return share(s, at.mirrored());
+        }
+
+        /// {@return preload that is lost as the joint beds in (N): the most where the plate is thin and the washer
+        ///     wide; a thicker washer stiffens the plate and softens the screw, so both its limits are tried}
+        static double settledN(Subject s, At at) {
+            if (at == At.NOMINAL) {
+                return Pair.nominal(s).settledN();
+            }
+            double plate = at.least(s.drive().mount().plateThicknessMm());
+            var washer = s.drive().motorWasher();
+            double across = at.most(washer.outsideMm());
+            double thin =
+                    Pair.of(s, plate, washer.thicknessMm().lower(), across).settledN();
+            double thick =
+                    Pair.of(s, plate, washer.thicknessMm().upper(), across).settledN();
+            return at == At.WORST ? Math.max(thin, thick) : Math.min(thin, thick);
         }
 
         static double settledUm() {
             return FrictionGrip.settledUm(1, 2);
-        }
-
-        /// {@return preload that is lost as the joint beds in (N)}
-        static double settledN(Subject s) {
-            return FrictionGrip.lostN(settledUm(), screw(s), plate(s));
         }
 
         /// Writes the lines up to F_A and C_s.
@@ -250,19 +298,23 @@ final class SlotStrengthChecks {
             w.line(
                     "l_k",
                     "t + t_washer + d_s",
-                    stretchMm(s),
+                    stretchMm(
+                            s,
+                            mount.plateThicknessMm().nominal(),
+                            s.drive().motorWasher().thicknessMm().nominal()),
                     "mm",
                     "what stretches, with half a diameter in head and thread each; VDI 2230-1 (from memory)");
+            var pair = Pair.nominal(s);
             w.given("E_s", "modulus of elasticity, steel", STEEL_MPA, "MPa", "Shigley, table A-5");
-            w.line("k_s", "A_t·E_s/l_k", screw(s), "N/mm", "stiffness of the screw, threaded all along");
+            w.line("k_s", "A_t·E_s/l_k", pair.screw(), "N/mm", "stiffness of the screw, threaded all along");
             PlateStrength.quote(w, "E_p", s, Property.YOUNG);
             w.given(
                     "k_c",
                     "stiffness of the plate under head and washer",
-                    plate(s),
+                    pair.plate(),
                     "N/mm",
                     "a cone of 30° from what the washer spreads on, Shigley eq. 8-20 (from memory)");
-            w.line("C_s", "k_s/(k_s + k_c)", share(s), "", "share of a pull that the screw feels");
+            w.line("C_s", "k_s/(k_s + k_c)", pair.share(), "", "share of a pull that the screw feels");
         }
     }
 
@@ -303,12 +355,12 @@ final class SlotStrengthChecks {
 
         @Override
         double demand(Subject s, At at, double motorNm) {
-            return (1 - Tipping.share(s)) * Tipping.pullN(s, at, motorNm);
+            return (1 - Tipping.leastShare(s, at)) * Tipping.pullN(s, at, motorNm);
         }
 
         @Override
         double capacity(Subject s, At at, double motorNm) {
-            return Tension.preloadN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)) - Tipping.settledN(s);
+            return Tension.preloadN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)) - Tipping.settledN(s, at);
         }
 
         @Override
@@ -331,7 +383,7 @@ final class SlotStrengthChecks {
             w.line(
                     "F_z",
                     "δ_z/1000·k_s·k_c/(k_s + k_c)",
-                    Tipping.settledN(s),
+                    Tipping.settledN(s, At.NOMINAL),
                     "N",
                     "preload lost until it is tightened again");
             w.line("F_left", "F − F_z", capacity(s, At.NOMINAL, 0), "N", "presses");
@@ -389,7 +441,7 @@ final class SlotStrengthChecks {
         double demand(Subject s, At at, double motorNm) {
             return BoltedJoint.screwForceN(
                             Tension.tightestN(s, at, Role.MOTOR_SCREWS, thread(s), strength(s)),
-                            Tipping.share(s),
+                            Tipping.share(s, at),
                             Tipping.pullN(s, at, motorNm))
                     / thread(s).stressAreaMm2();
         }

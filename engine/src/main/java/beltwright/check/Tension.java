@@ -134,7 +134,7 @@ final class Tension {
     ///
     /// @param screws the seat that it sits in: a drawn kit has them all tightened alike
     static double preloadN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
-        double share = Assumed.scatter(s.kit()).nominal() / 100;
+        double share = Assumed.scatter(s.kit()).upper() / 100;
         double aimed = Tightening.preloadN(thread, strength);
         return switch (at) {
             case WORST -> FrictionGrip.lowestN(aimed, share);
@@ -146,6 +146,11 @@ final class Tension {
     /// {@return preload of one screw (N), the more the worse}
     static double tightestN(Subject s, At at, Role screws, Thread thread, PropertyClass strength) {
         return preloadN(s, at.mirrored(), screws, thread, strength);
+    }
+
+    /// {@return highest preload of one screw (N) that its way of tightening makes}
+    static double highestN(Subject s, At at, Thread thread, PropertyClass strength) {
+        return FrictionGrip.highestN(Tightening.preloadN(thread, strength), at.most(Assumed.scatter(s.kit())) / 100);
     }
 
     /// {@return what the motor weighs in a jolt (N)}

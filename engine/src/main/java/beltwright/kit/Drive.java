@@ -2,6 +2,7 @@ package beltwright.kit;
 
 import beltwright.part.Belt;
 import beltwright.part.Cover;
+import beltwright.part.DowelPin;
 import beltwright.part.DrivePulley;
 import beltwright.part.Idler;
 import beltwright.part.Motor;
@@ -18,6 +19,7 @@ public record Drive(
         Mount mount,
         Screw clampScrew,
         Screw flangeScrew,
+        DowelPin dowelPin,
         Motor motor,
         Screw motorScrew,
         Washer motorWasher,

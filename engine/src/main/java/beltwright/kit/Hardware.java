@@ -7,14 +7,15 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/// How many pieces a seat needs, read off the mating faces: as many screws as there are holes.
+/// How many pieces a seat needs, read off the mating faces: as many screws and pins as there are holes.
 public final class Hardware {
     private static final int DECK_SCREWS = 4;
 
-    /// Screws that a kit has or has not, as one part of it asks.
+    /// Screws and pins that a kit has or has not, as one part of it asks.
     private static final Set<Role> OF_A_PART = EnumSet.of(
             Role.CLAMP_SCREWS,
             Role.FLANGE_SCREWS,
+            Role.DOWEL_PINS,
             Role.SET_SCREWS,
             Role.PULLEY_SCREWS,
             Role.IDLER_SCREW,
@@ -33,6 +34,7 @@ public final class Hardware {
                 drive.filter(d -> d.mount().fixing() == Mount.Fixing.FLANGE)
                         .map(d -> d.mount().flangeHoles())
                         .orElse(0);
+            case DOWEL_PINS -> drive.map(d -> d.mount().dowels()).orElse(0);
             case COVER_SCREWS -> drive.map(d -> d.cover().screwHoles()).orElse(0);
             case DECK_SCREWS, DECK_NUTS -> DECK_SCREWS;
             case MOTOR_SCREWS, MOTOR_WASHERS ->
@@ -46,7 +48,8 @@ public final class Hardware {
         };
     }
 
-    /// {@return seats of screws that the parts of a kit ask for and that nothing fills, with how many each needs}
+    /// {@return seats of screws and pins that the parts of a kit ask for and that nothing fills, with how many each
+    /// needs}
     public static SortedMap<SeatName, Integer> missing(Kit kit) {
         var missing = new TreeMap<SeatName, Integer>();
         if (!kit.deck().blank()) {
@@ -68,7 +71,7 @@ public final class Hardware {
         return missing;
     }
 
-    /// {@return seats whose screws no part of a kit has a hole for}
+    /// {@return seats whose screws or pins no part of a kit has a hole for}
     public static List<SeatName> idle(Kit kit) {
         return kit.seats().keySet().stream()
                 .filter(seat -> OF_A_PART.contains(seat.role()) && needed(kit, seat) == 0)

@@ -8,6 +8,7 @@ import beltwright.part.Blank;
 import beltwright.part.Controller;
 import beltwright.part.Cover;
 import beltwright.part.Deck;
+import beltwright.part.DowelPin;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
 import beltwright.part.HungWeights;
@@ -272,6 +273,7 @@ public record Kit(
                         optional(m.material(), reference::material);
                         optional(m.dowelMaterial(), reference::material);
                     }
+                    case DowelPin p -> reference.material(p.material());
                     case Hanger h -> {
                         optional(h.material(), reference::material);
                         optional(h.axleMaterial(), reference::material);
@@ -342,6 +344,7 @@ public record Kit(
                     mount,
                     part(side, Role.CLAMP_SCREWS, Screw.class, mount.fixing() == Mount.Fixing.CLAMP),
                     part(side, Role.FLANGE_SCREWS, Screw.class, mount.fixing() == Mount.Fixing.FLANGE),
+                    part(side, Role.DOWEL_PINS, DowelPin.class),
                     part(side, Role.MOTOR, Motor.class),
                     part(side, Role.MOTOR_SCREWS, Screw.class),
                     part(side, Role.MOTOR_WASHERS, Washer.class),

@@ -7,6 +7,7 @@ import beltwright.part.Consumable;
 import beltwright.part.Controller;
 import beltwright.part.Cover;
 import beltwright.part.Deck;
+import beltwright.part.DowelPin;
 import beltwright.part.DrivePulley;
 import beltwright.part.Hanger;
 import beltwright.part.Idler;
@@ -36,6 +37,7 @@ public enum Role {
     MOUNT("mount", Mount.class, Extent.DRIVE),
     CLAMP_SCREWS("clamp screws", Screw.class, Extent.FASTENER),
     FLANGE_SCREWS("flange screws", Screw.class, Extent.FASTENER),
+    DOWEL_PINS("dowel pins", DowelPin.class, Extent.FASTENER),
     MOTOR("motor", Motor.class, Extent.DRIVE),
     MOTOR_SCREWS("motor screws", Screw.class, Extent.FASTENER),
     MOTOR_WASHERS("motor washers", Washer.class, Extent.FASTENER),
@@ -93,7 +95,7 @@ public enum Role {
     /// {@return whether a kit is whole without it}
     public boolean optional() {
         return switch (this) {
-            case DECK, RISER, DECK_SCREWS, DECK_NUTS, IDLER, COVER, AXLE_SPACER, AXLE_WASHER -> true;
+            case DECK, RISER, DECK_SCREWS, DECK_NUTS, DOWEL_PINS, IDLER, COVER, AXLE_SPACER, AXLE_WASHER -> true;
             default -> false;
         };
     }

@@ -13,7 +13,7 @@ import beltwright.quantity.Range;
 /// @param centreDistanceMm axle to motor axis with the belt taut
 /// @param slotPositionMm how far the motor stands from the near end of the slot
 /// @param slotTravelLeftMm how far it can still move away from the axle
-/// @param teethInMesh on the drive pulley
+/// @param teethInMesh on the drive pulley, fractions too
 /// @param wrapDeg belt wrap on the drive pulley
 /// @param spanMm free span, tangent point to tangent point, on the side without an idler
 /// @param idlerXMm idler ahead of the axle; NaN without one
@@ -23,7 +23,7 @@ public record DriveLayout(
         Range centreDistanceMm,
         Range slotPositionMm,
         Range slotTravelLeftMm,
-        double teethInMesh,
+        Range teethInMesh,
         double wrapDeg,
         double spanMm,
         double motorXMm,

@@ -76,7 +76,7 @@ public final class LayoutSolver {
         double drawn = closed
                 ? centre.nominal()
                 : (mount.slotMinMm().nominal() + mount.slotMaxMm().nominal()) / 2;
-        double wrap = loop.driveWrapRad(centre.nominal());
+        var wrap = driveWrapRad(drive, centre);
         double angle = Math.toRadians(place.aboveAxleDeg().nominal());
         double along = place.idlerAlongMm().nominal();
         double aside = place.idlerAsideMm().nominal();
@@ -93,8 +93,8 @@ public final class LayoutSolver {
                 centre,
                 centre.minus(mount.slotMinMm()),
                 Range.of(mount.slotMaxMm()).minus(centre),
-                PitchLine.teethInMesh(drive.drivePulley().rim().teeth(), wrap),
-                Math.toDegrees(wrap),
+                teethInMesh(drive.drivePulley().rim().teeth(), wrap),
+                Math.toDegrees(wrap.nominal()),
                 loop.spanMm(centre.nominal()),
                 place.motor().sign() * drawn * Math.cos(angle),
                 drawn * Math.sin(angle),
@@ -111,6 +111,32 @@ public final class LayoutSolver {
                 wheelRimMiddle(drive.wheelPulley().rim(), wheelRimFar),
                 wheelRimFar,
                 seat);
+    }
+
+    /// {@return from the middle of a wheel's inner bearing out to that of its outer one (mm)}
+    public static Range bearingSpanMm(WheelEnd end) {
+        return Range.of(end.innerBearing().widthMm())
+                .plus(end.outerBearing().widthMm())
+                .times(0.5)
+                .plus(end.coreSpacer().lengthMm());
+    }
+
+    /// {@return from the middle of a wheel's inner bearing out to the middle of its tread (mm)}
+    public static Range treadFromBearingMm(WheelEnd end) {
+        return Range.of(end.innerBearing().widthMm())
+                .plus(end.wheel().coreSpacingMm())
+                .times(0.5)
+                .plus(end.wheel().coreOffsetMm());
+    }
+
+    /// {@return from the middle of a wheel's inner bearing out to the middle of the belt (mm)}
+    public static Range beltFromBearingMm(Drive drive) {
+        var wheel = drive.end().wheel();
+        var seat = treadFromBearingMm(drive.end())
+                .minus(Range.of(wheel.widthMm()).times(0.5))
+                .plus(wheel.coreFaceInsetMm());
+        return wheelRimMiddle(
+                drive.wheelPulley().rim(), seat.minus(drive.wheelPulley().rimStandoffMm()));
     }
 
     public static PitchLine pitchLine(Drive drive) {
@@ -157,15 +183,21 @@ public final class LayoutSolver {
     }
 
     /// {@return the wrap on the drive pulley (rad) over the limits of belt length and, with one, idler}
-    public static Range driveWrapRad(Drive drive, Range centreDistanceMm) {
+    private static Range driveWrapRad(Drive drive, Range centreDistanceMm) {
         if (!drive.idler().blank()) {
             return atCorners(drive, centreDistanceMm.nominal(), BeltLoop::driveWrapRad);
         }
         var line = pitchLine(drive);
+        double near = line.driveWrapRad(centreDistanceMm.low());
+        double far = line.driveWrapRad(centreDistanceMm.high());
+        return new Range(Math.min(near, far), line.driveWrapRad(centreDistanceMm.nominal()), Math.max(near, far));
+    }
+
+    private static Range teethInMesh(int teeth, Range wrapRad) {
         return new Range(
-                line.driveWrapRad(centreDistanceMm.low()),
-                line.driveWrapRad(centreDistanceMm.nominal()),
-                line.driveWrapRad(centreDistanceMm.high()));
+                PitchLine.teethInMesh(teeth, wrapRad.low()),
+                PitchLine.teethInMesh(teeth, wrapRad.nominal()),
+                PitchLine.teethInMesh(teeth, wrapRad.high()));
     }
 
     /// {@return the wrap on the idler (rad) over the limits of belt length, idler place and idler diameter}
@@ -207,7 +239,12 @@ public final class LayoutSolver {
     }
 
     private static Range drivePulleyFar(DrivePulley pulley, Range near) {
-        return near.plus(pulley.hubLengthMm()).plus(overallWidth(pulley.rim()));
+        return near.plus(lengthMm(pulley));
+    }
+
+    /// {@return the whole length of a drive pulley, hub and rim (mm)}
+    public static Range lengthMm(DrivePulley pulley) {
+        return Range.of(pulley.hubLengthMm()).plus(overallWidth(pulley.rim()));
     }
 
     private static Range wheelRimMiddle(ToothedRim rim, Range far) {

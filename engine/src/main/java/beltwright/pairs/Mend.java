@@ -9,8 +9,10 @@ import java.util.Map;
 ///
 /// @param says the change in trade words
 /// @param onShelf whether everything it takes lies on the shelf already
-/// @param seats seats to fill anew, by part id; empty where a part is bought or made
-/// @param placements fields of the kit to set: `placements.left.plateInsetMm`, as typed
+/// @param seats seats to fill anew, by part id, with how many where the seat was empty; none where a part is bought or
+///     made
+/// @param placements other fields of the kit to set, as typed: `placements.left.plateInsetMm`, or the joint that a new
+///     part goes into
 /// @param becomes the verdict of the mended finding
 /// @param size how large the change is: the smallest is offered
 public record Mend(
@@ -31,7 +33,8 @@ public record Mend(
         var fields = new java.util.ArrayList<String[]>();
         seats.forEach((seat, part) -> fields.add(new String[] {"seats." + seat, part}));
         placements.forEach((field, value) -> fields.add(new String[] {field, value}));
-        fields.sort(java.util.Comparator.comparing(f -> f[0]));
+        fields.sort(java.util.Comparator.comparing((String[] f) -> !f[0].startsWith("seats.")) // a joint names seats
+                .thenComparing(f -> f[0]));
         return fields;
     }
 }

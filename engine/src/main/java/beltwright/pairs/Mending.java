@@ -5,6 +5,7 @@ import beltwright.check.Check;
 import beltwright.check.Checks;
 import beltwright.check.Ladder;
 import beltwright.check.Verdict;
+import beltwright.kit.Hardware;
 import beltwright.kit.Joint;
 import beltwright.kit.Kit;
 import beltwright.kit.KitDraft;
@@ -14,6 +15,7 @@ import beltwright.kit.SeatName;
 import beltwright.kit.Side;
 import beltwright.layout.LayoutSolver;
 import beltwright.part.Belt;
+import beltwright.part.DowelPin;
 import beltwright.part.DrivePulley;
 import beltwright.part.Idler;
 import beltwright.part.Part;
@@ -37,12 +39,14 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /// Searches the smallest change that mends one finding of a kit: the motor or the mount set otherwise, another screw,
-/// spacer, riser or belt of a standard size, another part from the shelf.
+/// spacer, dowel pin, riser or belt of a standard size, another part from the shelf.
 ///
 /// A change counts when the finding no longer fails, no other answer gets worse, and nothing new fails. Sizes are an
-/// order, not a price: setting something otherwise (below 1), a screw or spacer (1 to 2), a belt or riser (2 to 3),
+/// order, not a price: setting something otherwise (below 1), a screw, pin or spacer (1 to 2), a belt or riser (2 to
+/// 3),
 /// then parts by what hangs on them. A part may bring the screws that hold it: that is one change, and counts as the
-/// part. Nothing is added but a riser under a deck that has none. On both sides of a kit that has the same part twice,
+/// part. Nothing is added but a riser under a deck that has none, and dowel pins where a mount has holes for them. On
+/// both sides of a kit that has the same part twice,
 /// both are changed.
 public final class Mending {
     private static final double[] SLEEVE_STEPS_MM = {0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1, 1.5, 2, 3, 4, 5};
@@ -111,7 +115,18 @@ public final class Mending {
             Map<SeatName, Part> parts,
             Map<Side, Placement> placements,
             Map<String, String> fields,
-            double size) {}
+            List<Joint> joints,
+            double size) {
+        Change(
+                String says,
+                boolean onShelf,
+                Map<SeatName, Part> parts,
+                Map<Side, Placement> placements,
+                Map<String, String> fields,
+                double size) {
+            this(says, onShelf, parts, placements, fields, List.of(), size);
+        }
+    }
 
     /// Most changes do not mend: the finding itself is asked first, and everything else only where it got better.
     private Optional<Mend> tried(Change change, Answer was, Check check) {
@@ -134,7 +149,10 @@ public final class Mending {
         }
         var seats = new TreeMap<SeatName, String>();
         if (change.onShelf()) {
-            change.parts().forEach((seat, part) -> seats.put(seat, part.id()));
+            change.parts().forEach((seat, part) -> {
+                int pieces = kit.seats().containsKey(seat) ? 1 : Hardware.needed(kit, seat);
+                seats.put(seat, (pieces > 1 ? pieces + " x " : "") + part.id());
+            });
         }
         return Optional.of(new Mend(change.says(), change.onShelf(), seats, change.fields(), becomes, change.size()));
     }
@@ -158,13 +176,14 @@ public final class Mending {
         var made = new HashMap<String, Part>();
         change.parts().forEach((seat, part) -> {
             var filling = seats.get(seat);
-            int count = filling == null ? 1 : filling.count();
+            int count = filling == null ? Math.max(1, Hardware.needed(kit, seat)) : filling.count();
             seats.put(seat, new KitDraft.Filling(part.id(), count, filling != null && filling.fromRider()));
             made.put(part.id(), part);
         });
         var placements = new TreeMap<>(d.placements());
         placements.putAll(change.placements());
         var joints = new TreeMap<>(d.joints());
+        change.joints().forEach(j -> joints.put(j.name(), j));
         if (kit.riser().blank() && seats.containsKey(RISER)) {
             joints.put(
                     "riser under deck",
@@ -191,6 +210,7 @@ public final class Mending {
         if (reads.contains(Role.DECK) && kit.riser().blank()) {
             risers(changes);
         }
+        changes.addAll(new Pins(kit, shelf).all());
         var roles = new ArrayList<>(reads);
         for (var role : Role.values()) {
             boolean sits = kit.seats().keySet().stream().anyMatch(s -> s.role() == role);
@@ -321,7 +341,7 @@ public final class Mending {
         return alike;
     }
 
-    private static Map<SeatName, Part> all(List<SeatName> seats, Part part) {
+    static Map<SeatName, Part> all(List<SeatName> seats, Part part) {
         var filled = new TreeMap<SeatName, Part>();
         seats.forEach(s -> filled.put(s, part));
         return filled;
@@ -337,6 +357,18 @@ public final class Mending {
                         seats,
                         1 + steps(length, screw.lengthMm().nominal(), 100),
                         changes));
+            case DowelPin pin -> {
+                for (double diameter : StandardSizes.DOWELS_MM) {
+                    if (Math.abs(diameter - pin.diameterMm().nominal()) < Pins.SAME_MM) {
+                        StandardSizes.DOWEL_LENGTHS_MM.forEach(length -> bought(
+                                StandardSizes.dowelPin(diameter, length),
+                                Pins.words(diameter, length) + " as " + where,
+                                seats,
+                                1 + steps(length, pin.lengthMm().nominal(), 100),
+                                changes));
+                    }
+                }
+            }
             case Sleeve sleeve -> {
                 for (double step : SLEEVE_STEPS_MM) {
                     for (double length : new double[] {
@@ -401,7 +433,7 @@ public final class Mending {
     /// What hangs on a part, as a whole number: see the class.
     private static double weight(Part part) {
         return switch (part.kind()) {
-            case "screw", "washer", "nut", "sleeve" -> 1;
+            case "screw", "washer", "nut", "sleeve", "dowel pin" -> 1;
             case "belt", "riser" -> 2;
             case "cover", "idler", "consumable" -> 3;
             case "drive pulley" -> 4;
@@ -422,6 +454,9 @@ public final class Mending {
                     ? steps(x.lengthMm().nominal(), y.lengthMm().nominal(), 100)
                     : 0.9;
         }
+        if (a instanceof DowelPin x && b instanceof DowelPin y) {
+            return 0.1 + steps(x.lengthMm().nominal(), y.lengthMm().nominal(), 100);
+        }
         return 0.5;
     }
 
@@ -429,7 +464,7 @@ public final class Mending {
         return Numbers.plain(value) + " mm";
     }
 
-    private static String words(List<SeatName> seats) {
+    static String words(List<SeatName> seats) {
         return seats.size() == 2 && seats.getFirst().side() != seats.getLast().side()
                 ? seats.getFirst().role() + " on both sides"
                 : String.join(" and ", seats.stream().map(SeatName::toString).toList());

@@ -120,7 +120,25 @@ public record Hanger(
                 value = "material of the axle where it is not the hanger's",
                 optional = true,
                 group = Field.Group.STRENGTH)
-        String axleMaterial)
+        String axleMaterial,
+
+        @Field(
+                value = "number of dowel holes for a mount at one end, 0 without",
+                max = 12,
+                optional = true,
+                group = Field.Group.STRENGTH)
+        int dowelHoles,
+
+        @Field(
+                value = "diameter of those holes",
+                min = 1.5,
+                max = 12,
+                when = "dowelHoles>0",
+                group = Field.Group.STRENGTH)
+        Dimension dowelMm,
+
+        @Field(value = "depth of those holes", min = 1, max = 60, when = "dowelHoles>0", group = Field.Group.STRENGTH)
+        Dimension dowelHoleDepthMm)
         implements Part {
     /// How the hanger steers: one steering axis with the bushings outside or around the kingpin, or two of them.
     public enum Kingpin {

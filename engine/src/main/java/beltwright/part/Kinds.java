@@ -17,6 +17,7 @@ public enum Kinds {
     SCREW("screw", Screw.class),
     NUT("nut", Nut.class),
     WASHER("washer", Washer.class),
+    DOWEL_PIN("dowel pin", DowelPin.class),
     BATTERY_PACK("battery pack", BatteryPack.class),
     CONTROLLER("controller", Controller.class),
     CONSUMABLE("consumable", Consumable.class),

@@ -103,7 +103,12 @@ public record Mount(
                 optional = true)
         int dowels,
 
-        @Field(value = "diameter of a dowel pin", min = 1.5, max = 12, when = "dowels>0", group = Field.Group.STRENGTH)
+        @Field(
+                value = "diameter of a dowel hole; of the pin itself where no pins fill the seat",
+                min = 1.5,
+                max = 12,
+                when = "dowels>0",
+                group = Field.Group.STRENGTH)
         Dimension dowelMm,
 
         @Field(
@@ -115,14 +120,26 @@ public record Mount(
         Dimension dowelArmMm,
 
         @Field(
-                value = "length of a dowel pin in the part that holds less of it",
+                value = "depth of a dowel hole in the mount",
+                min = 1,
+                max = 60,
+                when = "dowels>0",
+                group = Field.Group.STRENGTH)
+        Dimension dowelHoleDepthMm,
+
+        @Field(
+                value = "length of a dowel pin in the part that holds less of it; where no pins fill the seat",
                 min = 1,
                 max = 60,
                 when = "dowels>0",
                 group = Field.Group.STRENGTH)
         Dimension dowelDepthMm,
 
-        @Field(value = "material of the dowel pins", when = "dowels>0", group = Field.Group.STRENGTH)
+        @Field(
+                value = "material of the dowel pins; where no pins fill the seat",
+                when = "dowels>0",
+                group = Field.Group.STRENGTH,
+                optional = true)
         String dowelMaterial,
 
         @Field(

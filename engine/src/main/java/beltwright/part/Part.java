@@ -14,6 +14,7 @@ public sealed interface Part
                 Screw,
                 Nut,
                 Washer,
+                DowelPin,
                 BatteryPack,
                 Controller,
                 Consumable,

@@ -1,6 +1,7 @@
 package beltwright.part;
 
 import beltwright.quantity.Dimension;
+import beltwright.quantity.DimensionText;
 import beltwright.quantity.Numbers;
 import beltwright.quantity.Provenance;
 import beltwright.quantity.Source;
@@ -9,12 +10,20 @@ import java.util.List;
 /// Parts that nobody has on the shelf but anyone can buy or turn: the next screw length, belt, spacer or riser.
 ///
 /// - Screw lengths: ISO 888 series, from memory. Belt lengths: [StockLengths]; their tolerance: [BeltTolerance].
+/// - Dowel pins: sizes of ISO 8734 and ±0.25 mm to 10 mm of length, ±0.5 mm above, from memory.
 /// - Sleeves and risers in the steps that are sold: common practice, no source.
 public final class StandardSizes {
     /// Lengths of screws in this range (mm).
     public static final List<Double> SCREW_LENGTHS_MM = List.of(
             4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 22.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 55.0,
             60.0, 65.0, 70.0);
+
+    /// Diameters of hardened dowel pins (mm).
+    public static final List<Double> DOWELS_MM = List.of(1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0);
+
+    /// Lengths of dowel pins in this range (mm).
+    public static final List<Double> DOWEL_LENGTHS_MM = List.of(
+            4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 24.0, 28.0, 30.0, 32.0, 36.0, 40.0, 50.0, 60.0);
 
     /// Thicknesses of risers (mm).
     public static final List<Double> RISERS_MM = List.of(3.0, 6.0, 9.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0);
@@ -36,6 +45,16 @@ public final class StandardSizes {
                 like.head(),
                 within(id + ".lengthMm", lengthMm, half(like.lengthMm())),
                 like.strength());
+    }
+
+    /// {@return a hardened dowel pin, m6}
+    public static DowelPin dowelPin(double diameterMm, double lengthMm) {
+        var id = "dowel pin " + Numbers.plain(diameterMm) + "×" + Numbers.plain(lengthMm);
+        return new DowelPin(
+                label(id, id),
+                DimensionText.parse(id + ".diameterMm", Numbers.plain(diameterMm) + " m6", STANDARD),
+                within(id + ".lengthMm", lengthMm, lengthMm <= 10 ? 0.25 : 0.5),
+                "steel-dowel");
     }
 
     /// {@return whether a belt of so many teeth is sold; of other pitches than 5 mm no list is at hand, so any may be}

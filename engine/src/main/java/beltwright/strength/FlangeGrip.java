@@ -30,6 +30,15 @@ public final class FlangeGrip {
         return pins * pressureMpa * diameterMm * depthMm * circleMm / 2000;
     }
 
+    /// {@return length of pin (mm) in the part that holds less of it, the pin on the bottom of its hole in one of them}
+    ///
+    /// @param holeMm depth of the hole that it stands in (mm)
+    /// @param otherMm depth of the hole in the other part (mm)
+    /// @param outMm what stands out of the first (mm), its length less the depth; negative where it vanishes in it
+    public static double pinDepthMm(double holeMm, double otherMm, double outMm) {
+        return Math.max(0, Math.min(Math.min(holeMm, otherMm), outMm));
+    }
+
     /// {@return torque (N·m) at which the face of a stop is pressed as much as the weaker material bears}
     ///
     /// @param armMm from the axis to the middle of the face (mm)

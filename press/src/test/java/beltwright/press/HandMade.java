@@ -190,7 +190,7 @@ public final class HandMade {
                 r,
                 r,
                 r,
-                5.998,
+                Range.exact(5.998),
                 134.9,
                 66.2,
                 68,

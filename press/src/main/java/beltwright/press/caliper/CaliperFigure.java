@@ -37,6 +37,7 @@ public final class CaliperFigure {
             case SCREW -> HardwareFigures::screw;
             case NUT -> HardwareFigures::nut;
             case WASHER -> HardwareFigures::washer;
+            case DOWEL_PIN -> HardwareFigures::dowelPin;
             case CONSUMABLE -> BoardFigures::consumable;
             case COVER -> BoardFigures::cover;
             case DECK -> BoardFigures::deck;

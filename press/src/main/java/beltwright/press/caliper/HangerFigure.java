@@ -28,6 +28,7 @@ final class HangerFigure {
         base(figure.view().caption("baseplate from above"));
         figure.row();
         step(figure.view().caption("step of the axle at the end face"));
+        dowels(figure.view().caption("dowel holes, cut along the axle"));
     }
 
     private static void above(Pane pane) {
@@ -78,6 +79,20 @@ final class HangerFigure {
         pane.centre(-20, -8, 38, -8);
         pane.cross(round, 3);
         pane.along("axleFilletMm", round, round.plus(Point.polar(11, 1.25 * Math.PI)), 0);
+    }
+
+    /// The end of the hanger, or the face of its flange, on the right.
+    private static void dowels(Pane pane) {
+        pane.turned(Fill.LIGHT_METAL, "-20 5, -20 24, 8 24, 8 5");
+        pane.outline(-20, -5, -20, 5);
+        pane.outline(8, -5, 8, 5);
+        for (int side = -1; side <= 1; side += 2) {
+            pane.rectangle(-8, side * 13, 8, side * 19, Fill.PAPER);
+            pane.centre(-12, side * 16, 12, side * 16);
+        }
+        pane.centre(-24, 0, 12, 0);
+        pane.level("dowelHoleDepthMm", p(-8, 19), p(8, 19), 32);
+        pane.upright("dowelMm", p(8, -19), p(8, -13), 22);
     }
 
     private static void side(Pane pane) {

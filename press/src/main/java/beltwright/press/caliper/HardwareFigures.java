@@ -9,7 +9,7 @@ import beltwright.press.drawing.Point;
 import beltwright.press.drawing.Segment;
 import java.util.List;
 
-/// Bearing, sleeve, screw, nut and washer.
+/// Bearing, sleeve, screw, nut, washer and dowel pin.
 final class HardwareFigures {
     private HardwareFigures() {}
 
@@ -53,6 +53,24 @@ final class HardwareFigures {
         pane.upright("holeMm", p(-3, -10), p(-3, 10), -12);
         pane.upright("outsideMm", p(-3, -22), p(-3, 22), -21);
         rings(figure.view().caption("face"), 20, 44);
+    }
+
+    /// One end rounded, the other chamfered: both count.
+    static void dowelPin(Figure figure) {
+        var pane = figure.view().caption("side; ends rounded or chamfered");
+        var outline = new Contour(List.of(
+                new Segment.Straight(p(-24, 8), p(22, 8)),
+                new Segment.Straight(p(22, 8), p(26, 6)),
+                new Segment.Straight(p(26, 6), p(26, -6)),
+                new Segment.Straight(p(26, -6), p(22, -8)),
+                new Segment.Straight(p(22, -8), p(-24, -8)),
+                Segment.through(p(-24, -8), p(-26, 0), p(-24, 8))));
+        pane.sketch().path(outline, LineClass.OUTLINE, Fill.PAPER);
+        pane.outline(22, -8, 22, 8);
+        pane.centre(-30, 0, 30, 0);
+        pane.level("lengthMm", p(-26, 0), p(26, 6), 17);
+        pane.upright("diameterMm", p(4, -8), p(4, 8), -36);
+        rings(figure.view().caption("end"), 12, 16);
     }
 
     private static void rings(Pane pane, double... diameters) {

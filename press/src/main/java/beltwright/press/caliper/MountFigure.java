@@ -226,6 +226,7 @@ final class MountFigure {
         pane.rectangle(3, 26, 12, 42, Fill.PAPER);
         pane.centre(-4, 0, 44, 0);
         pane.level("stopWidthMm", p(3, 42), p(12, 42), 48);
+        pane.level("dowelHoleDepthMm", p(0, -19), p(12, -19), -42);
         pane.level("dowelDepthMm", p(2, -19), p(12, -19), -33);
     }
 }

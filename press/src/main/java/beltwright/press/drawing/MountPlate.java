@@ -62,6 +62,17 @@ record MountPlate(Mount mount, Hanger hanger, Point along) {
         return at;
     }
 
+    /// {@return where the dowel pins stand, spread evenly about the axle from the line across; their clocking is not
+    /// measured}
+    List<Point> dowelPins() {
+        var at = new ArrayList<Point>();
+        for (int i = 0; i < mount.dowels(); i++) {
+            at.add(Point.polar(
+                    mount.dowelArmMm().nominal(), along.angle() + Math.PI / 2 + 2 * Math.PI * i / mount.dowels()));
+        }
+        return at;
+    }
+
     private Point near() {
         return along.times(mount.slotMinMm().nominal());
     }

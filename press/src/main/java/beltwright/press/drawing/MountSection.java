@@ -96,7 +96,8 @@ final class MountSection {
                 new Point(across.x(at.plateOuterMm().nominal()), toward * Math.max(wall, slots)));
     }
 
-    /// The flange screws, and the shoulder of the hanger that carries their threads: it stands where the plate does.
+    /// The screws and pins of the flange, and the shoulder of the hanger that carries their threads: it stands where
+    /// the plate does.
     private void flange() {
         var mount = drive.mount();
         var hanger = kit.hanger();
@@ -127,6 +128,28 @@ final class MountSection {
             sketch.of(drive.seat(Role.FLANGE_SCREWS));
             new ScrewFigure(drive.flangeScrew(), new Point(across.x(head), sign * circle), across.inward())
                     .draw(sketch);
+        }
+        dowelPins();
+    }
+
+    /// The dowel pins, above or below the cut, each on the bottom of its hole in the hanger.
+    private void dowelPins() {
+        var pin = drive.dowelPin();
+        if (pin.blank()) {
+            return;
+        }
+        double deep =
+                at.plateInnerMm().nominal() - kit.hanger().dowelHoleDepthMm().nominal();
+        double tip = deep + pin.lengthMm().nominal();
+        double r = pin.diameterMm().nominal() / 2;
+        var seen = new MountPlate(drive.mount(), kit.hanger(), new Point(axis, at.motorZMm()).unit());
+        sketch.of(drive.seat(Role.DOWEL_PINS));
+        for (var place : seen.dowelPins()) {
+            sketch.rectangle(across.x(deep), place.x() - r, across.x(tip), place.x() + r, LineClass.HIDDEN, Fill.OPEN);
+            sketch.line(
+                    new Point(across.x(deep - 2), place.x()),
+                    new Point(across.x(tip + 2), place.x()),
+                    LineClass.CENTRE);
         }
     }
 

@@ -62,6 +62,7 @@ final class SideView {
         hanger();
         clampScrews();
         flangeScrews();
+        dowelPins();
         drivePulley();
         idler.side(sketch, belt, along.angle());
         belt();
@@ -339,6 +340,21 @@ final class SideView {
             sketch.circle(centre, screw.head().diameterMm(screw.thread()) / 2, LineClass.HIDDEN);
         }
         sketch.circle(Point.ORIGIN, drive.mount().flangeCircleMm().nominal() / 2, LineClass.CENTRE);
+    }
+
+    /// The dowel pins of a flange, behind the plate. How pins lie in a clamp is not measured.
+    private void dowelPins() {
+        if (drive.dowelPin().blank() || drive.mount().fixing() != Mount.Fixing.FLANGE) {
+            return;
+        }
+        double r = drive.dowelPin().diameterMm().nominal() / 2;
+        sketch.of(seat(Role.DOWEL_PINS));
+        for (var centre : plate.dowelPins()) {
+            var past = new Point(r + 1.5, 0);
+            sketch.circle(centre, r, LineClass.HIDDEN);
+            sketch.line(centre.minus(past), centre.plus(past), LineClass.CENTRE);
+            sketch.line(centre.minus(past.left()), centre.plus(past.left()), LineClass.CENTRE);
+        }
     }
 
     private void bar(Point axis, double from, double to, double half) {

@@ -20,6 +20,7 @@ final class StepPicture {
     private static final Set<Role> SEEN_FROM_THE_SIDE = EnumSet.of(
             Role.MOUNT,
             Role.CLAMP_SCREWS,
+            Role.DOWEL_PINS,
             Role.MOTOR,
             Role.MOTOR_SCREWS,
             Role.MOTOR_WASHERS,

@@ -196,7 +196,7 @@ public final class DossierJson {
         range(json, "centreDistance", d.centreDistanceMm());
         range(json, "slotPosition", d.slotPositionMm());
         range(json, "slotTravelLeft", d.slotTravelLeftMm());
-        number(json, "teethInMesh", d.teethInMesh());
+        number(json, "teethInMesh", d.teethInMesh().nominal());
         number(json, "wrapDeg", d.wrapDeg());
         number(json, "spanMm", d.spanMm());
         number(json, "motorXMm", d.motorXMm());

@@ -23,6 +23,7 @@ import java.util.TreeSet;
 ///
 /// The same drawing gives the same bytes.
 public final class SvgWriter {
+    private static final double DASH_AND_GAP = 3.2; // of a hidden line, as drawing.css has it (mm)
     private static final String STYLE =
             resource("/beltwright/press/tokens.css") + resource("/beltwright/press/drawing.css");
 
@@ -195,8 +196,14 @@ public final class SvgWriter {
     private void circle(Entity.Circle c, Placing placing) {
         var at = placing.of(c.centre());
         var shape = "\" cx=\"" + number(at.x()) + "\" cy=\"" + number(drawing.heightMm() - at.y()) + "\" r=\""
-                + number(c.radius() * placing.scale()) + "\"";
+                + number(c.radius() * placing.scale()) + "\"" + dashes(c.line(), c.radius() * placing.scale());
         filled("circle", c.line(), c.fill(), c.turned(), shape);
+    }
+
+    /// {@return what makes the dashes of a small hidden circle shorter: of fewer than four it is no round}
+    private static String dashes(LineClass line, double radius) {
+        double least = 4 * DASH_AND_GAP;
+        return line == LineClass.HIDDEN && 2 * Math.PI * radius < least ? " pathLength=\"" + number(least) + "\"" : "";
     }
 
     private void path(Entity.Path p, Placing placing) {
