@@ -67,8 +67,11 @@ class TensionTrialTest {
         page.navigate(tried.at("kits/" + KIT));
         page.locator(".ways a:text-is('Tension')").click();
         assertThat(page.locator("h1").textContent()).startsWith("Belt tension");
+        assertThat(page.locator(".how").first().textContent())
+                .contains("loosest wheel angle", "a phone with a tuner app", "pluck here");
         assertThat(band(page)).isEqualTo(TensionTables.band(card(kit())));
-        assertThat(page.locator(".belt svg.drawing").first().textContent()).contains("target", "least", "most");
+        assertThat(page.locator("section.belt > figure svg.drawing").first().textContent())
+                .contains("target", "least", "most");
 
         var edit = kit().drives().getFirst().motorScrew().id() + ".strength=A2-70";
         page.navigate(tried.at("kits/" + KIT + "/tension?set=" + URLEncoder.encode(edit, StandardCharsets.UTF_8)));
@@ -144,7 +147,7 @@ class TensionTrialTest {
 
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         assertThat(page.locator("#tests").isVisible()).isFalse();
-        assertThat(page.locator(".belt").isVisible()).isTrue();
+        assertThat(page.locator("section.belt").isVisible()).isTrue();
     }
 
     private static Kit kept(String kit) {
