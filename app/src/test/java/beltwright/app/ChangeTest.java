@@ -26,8 +26,8 @@ class ChangeTest {
     /// measured at 8.02), so it ends further from the windings; the shaft stands out two less, so
     /// that it fills less of the pulley and the set screws miss it (1.48 to −0.50); the motors
     /// come two nearer on each side (13.96 to 10.00); the clamp finds two less room and the can is
-    /// two further from the wheel; the pulley can slide 24.40 − 0.8 · 26.9 = 2.9 outward to be aligned,
-    /// no longer the 4.1 that it has inward; nothing in the side view moves. The pulley hangs 1.98 further over
+    /// two further from the wheel; the pulley can slide (24.40 − 0.43) − 0.8 · 27.3 = 2.1 outward to be
+    /// aligned at the worst limits, no longer the 4.0 that it has inward; nothing in the side view moves. The pulley hangs 1.98 further over
     /// the bearing of the motor: 1 + (22.07 + 1.98 + 6)/44 = 1.683, so that 280·1.683 + 63 = 534 N press on it.
     /// The band ends by the wheel's bearings and stays as it was.
     @Test
@@ -62,18 +62,18 @@ class ChangeTest {
                         "motor-wheel.right: holds: 32.0 mm; 2.00 wanted -> holds: 34.0 mm; 2.00 wanted",
                         "motors-apart.kit: holds: 14.0 mm; 3.00 wanted -> holds: 10.0 mm; 3.00 wanted",
                         "belt-plane.left: holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which aligning takes"
-                                + " 4.1; 0.339 allowed -> holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which"
-                                + " aligning takes 2.9; 0.339 allowed",
+                                + " 4.0; 0.339 allowed -> holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which"
+                                + " aligning takes 2.1; 0.339 allowed",
                         "belt-plane.right: holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which aligning takes"
-                                + " 4.1; 0.339 allowed -> holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which"
-                                + " aligning takes 2.9; 0.339 allowed",
-                        "shaft-reach.left: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
+                                + " 4.0; 0.339 allowed -> holds: offset 0.0 mm as drawn, up to 1.1 by the limits, of which"
+                                + " aligning takes 2.1; 0.339 allowed",
+                        "shaft-reach.left: holds: 26.38 mm of 26.9 filled; 21.52 wanted"
+                                + " -> holds: 24.40 mm of 26.9 filled; 21.52 wanted",
                         "set-screws-shaft.left: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
                                 + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → a shaft 1.8 mm longer,"
                                 + " or a pulley with its hub towards the motor",
-                        "shaft-reach.right: holds: 26.38 mm of 26.9 filled; 21.5 wanted"
-                                + " -> holds: 24.40 mm of 26.9 filled; 21.5 wanted",
+                        "shaft-reach.right: holds: 26.38 mm of 26.9 filled; 21.52 wanted"
+                                + " -> holds: 24.40 mm of 26.9 filled; 21.52 wanted",
                         "set-screws-shaft.right: holds: the shaft ends 1.5 mm beyond them; 0.500 wanted"
                                 + " -> fails: the shaft ends −0.5 mm beyond them; 0.500 wanted → a shaft 1.8 mm longer,"
                                 + " or a pulley with its hub towards the motor",

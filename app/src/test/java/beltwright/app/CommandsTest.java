@@ -96,7 +96,7 @@ class CommandsTest {
         Typed.withSmallWorkshop(folder);
         var answer = typed.run("kits");
         assertThat(answer.code()).isZero();
-        assertThat(answer.out()).startsWith("market-hill-single  Market Hill, one motor  ■ ");
+        assertThat(answer.out()).startsWith("market-hill-single  Market Hill, one motor  ⬓ 1 marginal · ■ ");
         var kit = typed.run("kits", "--json").json().at("/kits/0");
         assertThat(kit.get("id").asText()).isEqualTo(Typed.KIT);
         assertThat(kit.at("/verdicts/holds").asInt()).isPositive();
@@ -120,7 +120,7 @@ class CommandsTest {
                         "before  holds: 5.2 mm engaged",
                         "after   fails: 2.20 mm engaged",
                         "× drawing dimension",
-                        "before  ■ ",
+                        "before  ⬓ 1 marginal · ■ ",
                         "after   ⊠ 2 fails");
         assertThat(typed.run("check", Typed.KIT, "--json").out()).isEqualTo(before);
     }
