@@ -39,9 +39,7 @@ final class BearingLoadChecks {
             Role.MOTOR,
             Role.CONTROLLER
         };
-        static final Role[] ALONE = {
-            Role.INNER_BEARING, Role.OUTER_BEARING, Role.WHEEL, Role.CORE_SPACER
-        };
+        static final Role[] ALONE = {Role.INNER_BEARING, Role.OUTER_BEARING, Role.WHEEL, Role.CORE_SPACER};
 
         private Wheel() {}
 
