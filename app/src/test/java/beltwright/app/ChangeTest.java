@@ -26,10 +26,10 @@ class ChangeTest {
     /// measured at 8.02), so it ends further from the windings; the shaft stands out two less, so
     /// that it fills less of the pulley and the set screws miss it (1.48 to −0.50); the motors
     /// come two nearer on each side (13.96 to 10.00); the clamp finds two less room and the can is
-    /// two further from the wheel; the pulley can slide (24.40 − 0.43) − 0.8 · 27.3 = 2.1 outward to be
-    /// aligned at the worst limits, no longer the 4.0 that it has inward; nothing in the side view moves.
-    /// The pulley hangs 1.98 further over the bearing of the motor: 1 + (22.07 + 1.98 + 6)/44 = 1.683, so that
-    280·1.683 + 63 = 534 N press on it.
+    /// two further from the wheel; the pulley can slide (24.40 − 0.43) − 0.8 · 27.3 = 2.1 outward to
+    /// be aligned at the worst limits, no longer the 4.0 that it has inward; nothing in the side view
+    /// moves. The pulley hangs 1.98 further over the bearing of the motor:
+    /// 1 + (22.07 + 1.98 + 6)/44 = 1.683, so that 280·1.683 + 63 = 534 N press on it.
     /// The band ends by the wheel's bearings and stays as it was.
     @Test
     void plateFromEightToTen() {
